@@ -1,0 +1,7 @@
+/** @type {import("next").NextConfig} */
+const config = {
+  reactStrictMode: true,
+  poweredByHeader: false,
+};
+
+export default config;

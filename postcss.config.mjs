@@ -1,0 +1,5 @@
+const config = {
+  plugins: { "@tailwindcss/postcss": {} },
+};
+
+export default config;
