@@ -58,7 +58,7 @@ const arrowsBetweenRooms = ROOMS.filter((room) => roomsClosedTo(room).length > 0
   to: { path: `^lib/${anyOf(roomsClosedTo(room))}/` },
 }));
 
-/** @type {import("dependency-cruiser").IConfiguration} */
+/** @type {{ forbidden: import("dependency-cruiser").IForbiddenRuleType[], options: import("dependency-cruiser").ICruiseOptions }} */
 module.exports = {
   forbidden: [
     ...arrowsBetweenRooms,

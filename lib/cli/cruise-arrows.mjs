@@ -22,7 +22,7 @@ const CRUISED_FOLDERS = ["lib", "app", "tests"];
  */
 export async function cruiseArrows(root) {
   const folders = CRUISED_FOLDERS.filter((folder) => existsSync(join(root, folder)));
-  const { forbidden = [], options } = require("../../.dependency-cruiser.cjs");
+  const { forbidden, options } = require("../../.dependency-cruiser.cjs");
   const { cruise } = await import("dependency-cruiser");
   const rules = { ...options, ruleSet: { forbidden }, validate: true, baseDir: root };
   // The cruiser keeps its first resolver, and with it the first root's "@/", for as long as the process lives.
