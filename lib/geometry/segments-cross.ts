@@ -1,0 +1,42 @@
+import { cross, distance, subtract, type Vector2 } from "./vector";
+
+/** Ends nearer than this are one point, metres. */
+export const SAME_POINT_M = 1e-6;
+
+type Segment = readonly [Vector2, Vector2];
+
+/** Distance from a point to a segment. */
+export function distanceToSegment(p: Vector2, [a, b]: Segment): number {
+  const along = subtract(b, a);
+  const square = along[0] ** 2 + along[1] ** 2;
+  const to = subtract(p, a);
+  const t = square === 0 ? 0 : Math.min(1, Math.max(0, (to[0] * along[0] + to[1] * along[1]) / square));
+  return distance(p, [a[0] + along[0] * t, a[1] + along[1] * t]);
+}
+
+/**
+ * Whether two segments touch elsewhere than at a shared end: they cross, one ends on the middle of the other, or they
+ * run over each other. Sharing one end is not crossing.
+ */
+export function segmentsCross(one: Segment, other: Segment): boolean {
+  if (crossProperly(one, other)) return true;
+  const loose = [
+    ...one.filter((p) => !isEndOf(p, other)).map((p) => distanceToSegment(p, other)),
+    ...other.filter((p) => !isEndOf(p, one)).map((p) => distanceToSegment(p, one)),
+  ];
+  if (loose.length === 0) return true; // the same segment twice
+  return loose.some((gap) => gap < SAME_POINT_M);
+}
+
+function isEndOf(p: Vector2, [a, b]: Segment): boolean {
+  return distance(p, a) < SAME_POINT_M || distance(p, b) < SAME_POINT_M;
+}
+
+function crossProperly([a, b]: Segment, [c, d]: Segment): boolean {
+  const side = (p: Vector2, q: Vector2, r: Vector2) => cross(subtract(q, p), subtract(r, p));
+  return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0 && !shareEnd([a, b], [c, d]);
+}
+
+function shareEnd(one: Segment, other: Segment): boolean {
+  return one.some((p) => isEndOf(p, other));
+}

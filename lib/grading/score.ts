@@ -1,0 +1,14 @@
+/** The error, in tolerances, at which a mark's score reaches 0. */
+export const ZERO_AT_TOLERANCES = 5;
+
+/** Score of a mark: 100 to one tolerance, then straight down to 0 at five. A mark that shows no place scores 0. */
+export function scoreMark(offMm: number | null, toleranceMm: number): number {
+  if (offMm === null) return 0;
+  const over = (offMm / toleranceMm - 1) / (ZERO_AT_TOLERANCES - 1);
+  return 100 * Math.min(1, Math.max(0, 1 - over));
+}
+
+/** The exercise's score: the mean over the marks asked, a missing one counting 0. */
+export function scoreExercise(scores: readonly number[], asked: number): number {
+  return scores.reduce((sum, score) => sum + score, 0) / asked;
+}
