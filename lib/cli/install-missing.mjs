@@ -18,7 +18,7 @@ function readLock(path) {
  *
  * @param {string} root the project's folder
  */
-export function isInstalled(root) {
+function isInstalled(root) {
   const asked = readLock(join(root, "package-lock.json"));
   const installed = readLock(join(root, "node_modules", ".package-lock.json"));
   return asked !== undefined && installed !== undefined && sameLocks(asked, installed);

@@ -1,10 +1,12 @@
 import { buildPages, isBuilt } from "./build-pages.mjs";
 import { checkNode } from "./check-node.mjs";
+import { drawQr } from "./draw-qr.mjs";
 import { installMissing } from "./install-missing.mjs";
 import { listLanAddresses } from "./list-lan-addresses.mjs";
 import { PROJECT_ROOT } from "./project-root.mjs";
 import { readStartOptions } from "./read-start-options.mjs";
 import { servePages } from "./serve-pages.mjs";
+import { stopWithNpm } from "./stop-with-npm.mjs";
 import { tryPort } from "./try-port.mjs";
 
 const HELP = `Plasterline: draw a stage set in perspective from its ground plan.
@@ -66,12 +68,12 @@ async function sayWhere(port, lan) {
     );
     return;
   }
-  const { default: qrcode } = await import("qrcode");
-  const code = await qrcode.toString(first, { type: process.stdout.isTTY ? "terminal" : "utf8", small: true });
+  const code = await drawQr(first, { coloured: process.stdout.isTTY });
   console.log(`Others in the room open ${first} or scan this:\n\n${code}`);
   if (others.length > 0) console.log(`Should that not open, try ${others.join(" or ")}`);
 }
 
+stopWithNpm();
 const complaint = await start();
 if (complaint) {
   console.error(complaint);

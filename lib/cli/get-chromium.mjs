@@ -1,0 +1,58 @@
+import { spawn } from "node:child_process";
+import { existsSync, readFileSync } from "node:fs";
+import { findChromium } from "./find-chromium.mjs";
+import { packageProgram } from "./package-program.mjs";
+import { runNode, stopTogether } from "./run-node.mjs";
+
+/** How long to wait for another program that is installing something, in seconds. */
+const OTHER_INSTALL_S = 400;
+
+const HOW_TO_MEND =
+  "Install Chromium or Chrome, or name one that you have: PLASTERLINE_CHROMIUM=/path/to/chromium npm test";
+
+/**
+ * Finds a Chromium for the tests, and where there is none tries to get one: Debian's package when this is Debian and the
+ * reader may install, else the download of the test runner.
+ *
+ * @param {string} root the project's folder, with its packages installed
+ * @returns {Promise<{ path: string } | { sentence: string }>} the browser's program, or what is missing and how to mend it
+ */
+export async function getChromium(root) {
+  const first = findChromium(process);
+  if (first.kind === "found") return { path: first.path };
+  if (first.kind === "misnamed") return { sentence: first.sentence };
+
+  if (mayInstallOnDebian()) {
+    console.log("No Chromium here yet: installing Debian's package.");
+    const wait = `DPkg::Lock::Timeout=${OTHER_INSTALL_S}`;
+    await runProgram("apt-get", ["update", "-qq", "-o", wait]);
+    await runProgram("apt-get", ["install", "-y", "-qq", "--no-install-recommends", "chromium", "-o", wait]);
+    const second = findChromium(process);
+    if (second.kind === "found") return { path: second.path };
+  }
+
+  const { chromium } = await import("@playwright/test");
+  if (!existsSync(chromium.executablePath())) {
+    console.log("No Chromium here yet: downloading the test runner's own (about 150 MB, once).");
+    const program = packageProgram(root, "@playwright/test", "playwright");
+    await runNode([program, "install", "--no-shell", "chromium"], { cwd: root });
+  }
+  if (existsSync(chromium.executablePath())) return { path: chromium.executablePath() };
+  return { sentence: `The pages need a browser to be tested in, and none was found or could be got. ${HOW_TO_MEND}` };
+}
+
+function mayInstallOnDebian() {
+  if (process.getuid?.() !== 0 || !existsSync("/usr/bin/apt-get") || !existsSync("/etc/os-release")) return false;
+  return /^ID=debian$/m.test(readFileSync("/etc/os-release", "utf8"));
+}
+
+/** @param {string} program @param {readonly string[]} words @returns {Promise<number>} its exit code, 1 when it did not start */
+function runProgram(program, words) {
+  return new Promise((resolve) => {
+    const env = { ...process.env, DEBIAN_FRONTEND: "noninteractive" };
+    const child = spawn(program, [...words], { env, stdio: ["ignore", "inherit", "inherit"] });
+    stopTogether(child);
+    child.once("error", () => resolve(1));
+    child.once("close", (code) => resolve(code ?? 1));
+  });
+}
