@@ -1,0 +1,28 @@
+import type { Lettering } from "./display-list";
+
+/** Cap height over font size of the lettering face we serve (measured in the browser: 66 to 69 hundredths). */
+export const CAP_SHARE = 0.67;
+
+/** Widths over letter height, measured of the same face and a little generous. */
+const WIDTH = { mark: 0.5, small: 0.8, large: 0.95 } as const;
+/** Clear space between lettering and its box, millimetres. */
+const BOX_PAD_MM = 0.9;
+
+/** A rectangle on paper, millimetres from the lettering's `at`, right and up. */
+export type PaperBox = { readonly left: number; readonly right: number; readonly bottom: number; readonly top: number };
+
+/** The room a lettering takes on paper, with the line drawn round it where it is boxed. Widths are estimates. */
+export function letteringBox({ text, heightMm, anchor, shiftMm: [right, up], boxed }: Lettering): PaperBox {
+  const width = textWidthMm(text, heightMm);
+  const left = right - (anchor === "start" ? 0 : anchor === "end" ? width : width / 2);
+  const pad = boxed ? BOX_PAD_MM : 0;
+  return { left: left - pad, right: left + width + pad, bottom: up - pad, top: up + heightMm + pad };
+}
+
+/** How wide a text is on paper, millimetres, about. */
+export function textWidthMm(text: string, heightMm: number): number {
+  let width = 0;
+  for (const letter of text)
+    width += /[\s'".,:;|Iil1-]/.test(letter) ? WIDTH.mark : /[a-z]/.test(letter) ? WIDTH.small : WIDTH.large;
+  return width * heightMm;
+}

@@ -1,0 +1,45 @@
+import type { Opening } from "../../plan/plan";
+import type { DisplayItem } from "../display-list";
+import { inFrame, type LocalFrame } from "../local-frame";
+import { drawDoor } from "./draw-door";
+import { drawHeader } from "./draw-header";
+import { drawNiche } from "./draw-niche";
+import { drawWindow } from "./draw-window";
+
+/** Plans are cut about 4 ft above the floor (Auburn THEA 2310 drafting notes). */
+export const CUT_HEIGHT_M = 1.2192;
+
+/** How deep an opening is drawn in a wall that has no thickness, metres: a 4 in reveal, so that its lines stand apart. */
+export const DRAWN_REVEAL_M = 0.1016;
+
+/** Whether an opening is cut through by the plan, so that its wall is drawn open there; a high window or niche is not. */
+export function isCut(opening: Opening): boolean {
+  return opening.sill < CUT_HEIGHT_M || !(opening.kind === "window" || opening.kind === "niche");
+}
+
+/** The symbol of an opening. Frame: u along the wall from the opening's start jamb, v offstage of the drawn face. */
+export function drawOpening(
+  id: string,
+  frame: LocalFrame,
+  opening: Opening,
+  thickness: number,
+): readonly DisplayItem[] {
+  const reveal = thickness > 0 ? thickness : DRAWN_REVEAL_M;
+  const { kind, width } = opening;
+  switch (kind) {
+    case "door":
+      return drawDoor(id, frame, opening, thickness, opening.hinge ?? upstageJamb(frame, width));
+    case "window":
+      return drawWindow(id, frame, width, reveal, !isCut(opening));
+    case "niche":
+      return drawNiche(id, frame, width, opening.depth ?? reveal, !isCut(opening));
+    case "arch":
+    case "passage":
+      return drawHeader(id, frame, { width, kind }, reveal);
+  }
+}
+
+/** The jamb farther upstage; the start jamb of a wall along the plaster line. */
+function upstageJamb(frame: LocalFrame, width: number): "start" | "end" {
+  return inFrame(frame, width, 0)[1] > frame.origin[1] ? "end" : "start";
+}
