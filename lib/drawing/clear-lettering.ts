@@ -5,10 +5,15 @@ import { LETTER_MM, makeLettering } from "./make-stroke";
 /** A rectangle on the plane, metres. */
 export type PlaneBox = readonly [left: number, bottom: number, right: number, top: number];
 
-/** How far a name stands from its point, millimetres of paper from the point to the middle of the letters, nearest first. */
-const NAME_DISTANCES_MM = [3.6, 4.8, 6.4] as const;
-/** Turns from the wanted direction that are tried, degrees, best first. */
-const NAME_TURNS_DEG = [0, 25, -25, 50, -50, 75, -75] as const;
+/**
+ * Places tried for a name, best first: turned from the wanted direction, degrees, at a distance from the point to the
+ * middle of the letters, millimetres of paper. Farther out on the right side is better than near on a wrong one.
+ */
+const NAME_PLACES = [
+  { turns: [0, 25, -25], distances: [3.6, 4.8, 6.4, 8] },
+  { turns: [50, -50, 75, -75], distances: [3.6, 4.8, 6.4] },
+  { turns: [110, -110, 145, -145, 180], distances: [3.6, 4.8] },
+] as const;
 /** What lettering keeps clear of lines, millimetres. */
 const CLEAR_MM = 0.5;
 /** A faint line under lettering is a smaller evil. */
@@ -20,12 +25,14 @@ const LETTERING_COST = 4;
 export function letterName(id: string, at: DrawingPoint, away: DrawingPoint, text: string, drawn: Drawn): Lettering {
   const heightMm = LETTER_MM.name;
   const angle = Math.atan2(away[1], away[0]);
-  const places = NAME_DISTANCES_MM.flatMap((reach) =>
-    NAME_TURNS_DEG.map((turn) => {
-      const toward = angle + (turn * Math.PI) / 180;
-      const shiftMm = [reach * Math.cos(toward), reach * Math.sin(toward) - heightMm / 2] as const;
-      return makeLettering(id, at, text, { heightMm, shiftMm });
-    }),
+  const places = NAME_PLACES.flatMap(({ turns, distances }) =>
+    distances.flatMap((reach) =>
+      turns.map((turn) => {
+        const toward = angle + (turn * Math.PI) / 180;
+        const shiftMm = [reach * Math.cos(toward), reach * Math.sin(toward) - heightMm / 2] as const;
+        return makeLettering(id, at, text, { heightMm, shiftMm });
+      }),
+    ),
   );
   return clearest(places, drawn);
 }

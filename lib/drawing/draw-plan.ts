@@ -6,6 +6,7 @@ import type { DisplayItem, DisplayList, DrawingPoint } from "./display-list";
 import { makeStroke } from "./make-stroke";
 import { drawColumn } from "./plan-symbols/draw-column";
 import { drawFurniture, letterFurniture } from "./plan-symbols/draw-furniture";
+import { drawGuards, letterGuards } from "./plan-symbols/draw-guards";
 import { drawPlatform, letterPlatform } from "./plan-symbols/draw-platform";
 import { drawStageBox } from "./plan-symbols/draw-stage-box";
 import { drawStair, letterStair } from "./plan-symbols/draw-stair";
@@ -28,7 +29,8 @@ export function drawPlan(exercise: Pick<Exercise, "plan" | "stage" | "units" | "
   const { plan, stage, units, scaleRatio } = exercise;
   const items: DisplayItem[] = [
     ...drawStageBox(stage, scaleRatio),
-    ...plan.platforms.flatMap((platform) => drawPlatform(plan, platform, stage, scaleRatio)),
+    ...plan.platforms.map(drawPlatform),
+    ...plan.platforms.flatMap((platform) => drawGuards(plan, platform, stage, scaleRatio)),
     ...plan.stairs.flatMap((stair) => drawStair(plan, stair, stage, scaleRatio)),
     ...plan.furniture.flatMap(drawFurniture),
     ...plan.columns.flatMap(drawColumn),
@@ -40,6 +42,7 @@ export function drawPlan(exercise: Pick<Exercise, "plan" | "stage" | "units" | "
   for (const [name, at] of plan.corners)
     items.push(letterName(`plan.corner.${name}.name`, at, awayFromStage(plan, name), name, drawn));
   for (const platform of plan.platforms) items.push(...letterPlatform(platform, units, drawn));
+  for (const platform of plan.platforms) items.push(...letterGuards(plan, platform, stage, drawn));
   for (const stair of plan.stairs) items.push(...letterStair(stair, stage, drawn));
   for (const piece of plan.furniture) items.push(...letterFurniture(piece, drawn));
   return items;

@@ -21,8 +21,10 @@ const BOWING = 0.8;
 const BOW_HELD_FROM_MM = 200;
 /** Lines run a little past their corners, as drafters let them. */
 const OVERSHOOT_MM = 0.22;
-/** Of a curve: how far its points move. Its own formula makes of 0.1 at most 0.145 mm. */
-const CURVE_ROUGHNESS = 0.1;
+/** Of a curve: how far its points move. The renderer's own formula makes of it at most 0.09 mm. */
+const CURVE_ROUGHNESS = 0.06;
+/** Shorter curves are drawn steadier, or a small circle would lose its shape, millimetres. */
+const CURVE_FULL_MM = 40;
 /** A vertex that turns less than this belongs to a curve, radians, if enough of them follow each other. */
 const CURVE_TURN = (16 * Math.PI) / 180;
 const CURVE_MIN_POINTS = 5;
@@ -62,7 +64,8 @@ export function handPath(points: readonly DrawingPoint[], id: string, { unitsPer
 
   function drawCurve(run: Run, runSeed: number) {
     const thinned = thin(run).map(([x, y]): [number, number] => [x, y]);
-    return generator.curve(thinned, { seed: runSeed, roughness: CURVE_ROUGHNESS, disableMultiStroke: true });
+    const roughness = CURVE_ROUGHNESS * Math.min(1, lengthOf(run) / CURVE_FULL_MM);
+    return generator.curve(thinned, { seed: runSeed, roughness, disableMultiStroke: true });
   }
 }
 
@@ -98,6 +101,13 @@ function turnAt(points: readonly DrawingPoint[], i: number): number {
   return Math.abs(Math.atan2(ux * vy - uy * vx, ux * vx + uy * vy));
 }
 
+function lengthOf(run: Run): number {
+  return run.reduce(
+    (sum, p, i) => sum + (i > 0 ? Math.hypot(p[0] - (run[i - 1]?.[0] ?? 0), p[1] - (run[i - 1]?.[1] ?? 0)) : 0),
+    0,
+  );
+}
+
 /** Leaves out curve points that lie close together, never the ends. */
 function thin(run: Run): Run {
   const kept: DrawingPoint[] = [];
@@ -112,6 +122,9 @@ function thin(run: Run): Run {
     kept.push(point);
     skipped = 0;
   });
+  const [before, last] = kept.slice(-2) as [DrawingPoint, DrawingPoint];
+  if (kept.length > 3 && Math.hypot(last[0] - before[0], last[1] - before[1]) < CURVE_SPACING_MM / 2)
+    kept.splice(-2, 1);
   return kept;
 }
 

@@ -26,3 +26,17 @@ export function textWidthMm(text: string, heightMm: number): number {
     width += /[\s'".,:;|Iil1-]/.test(letter) ? WIDTH.mark : /[a-z]/.test(letter) ? WIDTH.small : WIDTH.large;
   return width * heightMm;
 }
+
+/**
+ * The shift, millimetres, that sets a text of anchor `middle` beside a line through its `at`, `clearMm` off it on the side of
+ * the unit vector `normal`, however the line slopes.
+ */
+export function shiftBeside(
+  [right, up]: readonly [number, number],
+  text: string,
+  heightMm: number,
+  clearMm: number,
+): readonly [right: number, up: number] {
+  const reach = (textWidthMm(text, heightMm) * Math.abs(right) + heightMm * Math.abs(up)) / 2 + clearMm;
+  return [right * reach, up * reach - heightMm / 2];
+}

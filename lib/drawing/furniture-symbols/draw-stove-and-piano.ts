@@ -1,4 +1,5 @@
 import { arcPoints } from "../arc-points";
+import { bezierPoints } from "../bezier-points";
 import { type FurnitureSymbol, line, rectangle, type SymbolLine, type SymbolPoint, wholeOutline } from "./symbol-line";
 
 /** A piano at least this deep is drawn as a grand, metres. */
@@ -34,22 +35,18 @@ export const drawPiano: FurnitureSymbol = (width, depth) => {
   return [...body, ...keyboard(width, depth, keys)];
 };
 
-/** Straight along the bass side at the left, and curving in along the treble side to the tail. */
+/** Straight along the bass side at the left; the treble side bends in to a rounded tail. Shares of half width and depth. */
 function grandOutline(width: number, depth: number): SymbolLine {
-  const [w, d] = [width / 2, depth / 2];
-  const shoulder = -d + depth * 0.4;
-  const tail = width * 0.55;
-  // The bent side: out of the shoulder, in, and straight back, each half a quarter of an ellipse.
-  const waist: SymbolPoint = [-w + tail, shoulder];
-  const rise = (d - shoulder) / 2;
-  const reach = (w - waist[0]) / 2;
-  const bend = [
-    ...arcPoints([waist[0] + reach, shoulder], [reach, rise], 0, Math.PI / 2),
-    ...arcPoints([waist[0] + reach, shoulder + 2 * rise], [reach, rise], -Math.PI / 2, -Math.PI).slice(1),
-  ];
+  const at = (u: number, v: number): SymbolPoint => [(u * width) / 2, (v - 0.5) * depth];
   return {
     name: "outline",
-    points: [[-w, -d], [w, -d], ...bend, [-w, d]],
+    points: [
+      at(-1, 0),
+      at(1, 0),
+      ...bezierPoints(at(1, 0.42), at(1, 0.64), at(0.22, 0.52), at(0.12, 0.76)),
+      ...bezierPoints(at(0.12, 0.76), at(0.04, 0.94), at(-0.2, 1), at(-0.5, 1)).slice(1),
+      ...bezierPoints(at(-0.5, 1), at(-0.76, 1), at(-1, 0.94), at(-1, 0.78)).slice(1),
+    ],
     style: { closed: true },
   };
 }

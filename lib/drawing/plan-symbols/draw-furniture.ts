@@ -1,6 +1,6 @@
 import type { Furniture, FurnitureKind } from "../../plan/plan";
 import { clearest, type Drawn } from "../clear-lettering";
-import type { DisplayItem, Lettering } from "../display-list";
+import type { DisplayItem, DrawingPoint, Lettering } from "../display-list";
 import { drawBed, drawBench, drawChair, drawSofa, drawStool } from "../furniture-symbols/draw-seats";
 import { drawPiano, drawStove } from "../furniture-symbols/draw-stove-and-piano";
 import { drawBookcase, drawBox, drawChest, drawCounter, drawDesk, drawTable } from "../furniture-symbols/draw-tables";
@@ -40,7 +40,7 @@ export function drawFurniture(item: Furniture): readonly DisplayItem[] {
   );
 }
 
-/** A piece's name, on it where there is room and beside it where there is not. */
+/** A piece's name, on it where it crosses nothing there, and else beside it. */
 export function letterFurniture(item: Furniture, drawn: Drawn): readonly Lettering[] {
   const heightMm = LETTER_MM.small;
   const mm = drawn.scaleRatio / 1000;
@@ -49,16 +49,18 @@ export function letterFurniture(item: Furniture, drawn: Drawn): readonly Letteri
   const [halfAcross, halfUp] = extents(item);
   const id = `plan.furniture.${item.id}.name`;
   const onIt = makeLettering(id, item.at, text, { heightMm, shiftMm: [0, -heightMm / 2] });
-  if (inscribed(item) >= Math.hypot(wide, heightMm + NAME_ROOM_MM) * mm) return [onIt];
+  const fits = inscribed(item) >= Math.hypot(wide, heightMm + NAME_ROOM_MM) * mm;
   const [x, y] = item.at;
-  const beside = { heightMm, shiftMm: [0, -heightMm / 2] as const };
+  const beside = (at: DrawingPoint, anchor: Lettering["anchor"], shiftMm: Lettering["shiftMm"]) =>
+    makeLettering(id, at, text, { heightMm, anchor, shiftMm });
   return [
     clearest(
       [
-        makeLettering(id, [x, y - halfUp], text, { heightMm, shiftMm: [0, -heightMm - 1] }),
-        makeLettering(id, [x, y + halfUp], text, { heightMm, shiftMm: [0, 1] }),
-        makeLettering(id, [x + halfAcross, y], text, { ...beside, anchor: "start", shiftMm: [1, -heightMm / 2] }),
-        makeLettering(id, [x - halfAcross, y], text, { ...beside, anchor: "end", shiftMm: [-1, -heightMm / 2] }),
+        ...(fits ? [onIt] : []),
+        beside([x, y - halfUp], "middle", [0, -heightMm - 1]),
+        beside([x, y + halfUp], "middle", [0, 1]),
+        beside([x + halfAcross, y], "start", [1, -heightMm / 2]),
+        beside([x - halfAcross, y], "end", [-1, -heightMm / 2]),
       ],
       drawn,
     ),

@@ -1,4 +1,5 @@
 import type { DisplayItem } from "../display-list";
+import { shiftBeside } from "../lettering-box";
 import { allInFrame, inFrame, type LocalFrame } from "../local-frame";
 import { LETTER_MM, makeLettering, makeStroke } from "../make-stroke";
 
@@ -29,10 +30,6 @@ export function drawHeader(
 /** Clear of the header, offstage of it, whichever way the wall runs. */
 function letterArch(id: string, frame: LocalFrame, width: number, reveal: number): DisplayItem {
   const heightMm = LETTER_MM.small;
-  const [right, up] = frame.across;
-  return makeLettering(`${id}.arch`, inFrame(frame, width / 2, reveal), "ARCH", {
-    heightMm,
-    anchor: right > 0.5 ? "start" : right < -0.5 ? "end" : "middle",
-    shiftMm: [right * 1.2, up * 2.2 - heightMm / 2],
-  });
+  const shiftMm = shiftBeside(frame.across, "ARCH", heightMm, 0.9);
+  return makeLettering(`${id}.arch`, inFrame(frame, width / 2, reveal), "ARCH", { heightMm, shiftMm });
 }

@@ -32,7 +32,7 @@ export function drawOpening(
     case "window":
       return drawWindow(id, frame, width, reveal, !isCut(opening));
     case "niche":
-      return drawNiche(id, frame, width, opening.depth ?? reveal, !isCut(opening));
+      return drawNiche(id, frame, opening, opening.depth ?? reveal, !isCut(opening));
     case "arch":
     case "passage":
       return drawHeader(id, frame, { width, kind }, reveal);

@@ -10,6 +10,8 @@ const STUB_THICKNESS_M = 0.4572;
 const HATCH_MM = 1.8;
 /** How far the centre line runs past the stage, and the plaster line past the stubs, millimetres of paper. */
 const PAST_MM = 6;
+/** How far beside the stage the rake is noted, millimetres of paper. */
+const RAKE_ASIDE_MM = 5;
 
 /**
  * The stage in plan, metres: the floor's sides and back (faint), the apron's edge, the proscenium wall cut either side of
@@ -23,7 +25,7 @@ export function drawStageBox(stage: Stage, scaleRatio: number): readonly Display
   const below = -Math.max(stage.apron, STUB_THICKNESS_M) - PAST_MM * mm;
   const above = stage.depth + PAST_MM * mm;
   return [
-    makeStroke("plan.stage.floor", floorOutline(stage, half), { faint: true, fill: "floor" }),
+    makeStroke("plan.stage.floor", floorOutline(stage, half), { faint: true }),
     ...(stage.apron > 0 ? [makeStroke("plan.stage.apron", apronOutline(stage, half), { weight: "thick" })] : []),
     ...drawStub("left", [-half, -half - STUB_M], mm),
     ...drawStub("right", [half, half + STUB_M], mm),
@@ -111,16 +113,17 @@ function drawStub(side: string, [jamb, outer]: readonly [number, number], mm: nu
   ];
 }
 
-/** Lines at 45 degrees across a strip that hangs from y = 0 down to `low`, whole lines only. */
+/** Lines at 45 degrees across a strip that hangs from y = 0 down to `low`, cut off at its ends. */
 function hatch(id: string, left: number, right: number, low: number, spacing: number): DisplayItem[] {
-  const lines = Math.floor((right - left + low) / spacing);
-  return Array.from({ length: Math.max(0, lines) }, (_, i) => {
-    const x = left + (i + 0.5) * spacing;
+  const lines = Math.floor((right - left - low) / spacing);
+  return Array.from({ length: lines }, (_, i) => {
+    const x = left + low + (i + 0.5) * spacing;
+    const [start, end] = [Math.max(x, left), Math.min(x - low, right)];
     return makeStroke(
       `${id}.hatch.${i + 1}`,
       [
-        [x, low],
-        [x - low, 0],
+        [start, low + start - x],
+        [end, low + end - x],
       ],
       { faint: true },
     );
@@ -135,30 +138,36 @@ function letterCentreLine(at: DrawingPoint, heightMm: number): DisplayItem[] {
   ];
 }
 
-/** A rake: the way up, and the ratio it rises at. */
+/** A rake, beside the stage at stage left, where no scenery stands: the way up, and the ratio it rises at. */
 function drawRake({ rake, depth }: Stage, half: number, mm: number): DisplayItem[] {
   if (rake === 0) return [];
-  const x = half - Math.min(half * 0.12, 8 * mm);
-  const [low, high] = rake > 0 ? [depth * 0.38, depth * 0.62] : [depth * 0.62, depth * 0.38];
+  const x = half + RAKE_ASIDE_MM * mm;
+  const [tail, tip]: [DrawingPoint, DrawingPoint] =
+    rake > 0
+      ? [
+          [x, depth * 0.4],
+          [x, depth * 0.6],
+        ]
+      : [
+          [x, depth * 0.6],
+          [x, depth * 0.4],
+        ];
   return [
-    makeStroke("plan.stage.rake.arrow", [
-      [x, low],
-      [x, high],
-    ]),
-    makeStroke("plan.stage.rake.head", arrowHead([x, low], [x, high], 2.4 * mm)),
-    makeLettering("plan.stage.rake.up", [x, low], "UP", {
+    makeStroke("plan.stage.rake.arrow", [tail, tip]),
+    makeStroke("plan.stage.rake.head", arrowHead(tail, tip, 2.4 * mm)),
+    makeLettering("plan.stage.rake.up", tail, "UP", {
       heightMm: LETTER_MM.figure,
       shiftMm: [0, rake > 0 ? -LETTER_MM.figure - 1 : 1],
     }),
     makeLettering("plan.stage.rake.ratio", [x, depth / 2], `RAKE ${printRake(rake)}`, {
       heightMm: LETTER_MM.figure,
-      anchor: "end",
-      shiftMm: [-1.4, -LETTER_MM.figure / 2],
+      anchor: "start",
+      shiftMm: [1.6, -LETTER_MM.figure / 2],
     }),
   ];
 }
 
-/** A rake as rise over run with a rise of 1: `1:20`, or to a tenth where it is not whole. */
+/** A rake as it is said: 1 IN 20, to a tenth where it is not whole. */
 export function printRake(rake: number): string {
-  return `1:${Math.round(10 / Math.abs(rake)) / 10}`;
+  return `1 IN ${Math.round(10 / Math.abs(rake)) / 10}`;
 }

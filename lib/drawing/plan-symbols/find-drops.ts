@@ -14,6 +14,8 @@ export const GUARD_HEIGHT_M = 1.0668;
 /** How far outside an edge the drop is looked for, and how near a wall must stand, metres. */
 const PROBE_M = 0.05;
 const WALL_REACH_M = 0.15;
+/** A wall runs along an edge when the sine of the angle between them is under this: 30 degrees. */
+const BESIDE_SINE = 0.5;
 /** An edge is looked at in pieces of about this length, metres. */
 const PIECE_M = 0.15;
 
@@ -37,7 +39,7 @@ export function findDrops(plan: Plan, platform: Platform, stage: Pick<Stage, "ra
     const open = Array.from({ length: pieces }, (_, k) => {
       const middle = between(a, b, (k + 0.5) / pieces);
       const outside: PlanPoint = [middle[0] - inward[0] * PROBE_M, middle[1] - inward[1] * PROBE_M];
-      return top - surfaceLevel(plan, stage, outside, platform) > GUARD_DROP_M && !walled(plan, middle, top);
+      return top - surfaceLevel(plan, stage, outside, platform) > GUARD_DROP_M && !walled(plan, middle, along, top);
     });
     return runs(open).map(([first, last]) => ({
       from: between(a, b, first / pieces),
@@ -47,10 +49,12 @@ export function findDrops(plan: Plan, platform: Platform, stage: Pick<Stage, "ra
   });
 }
 
-function walled(plan: Plan, at: PlanPoint, top: number): boolean {
+/** Whether a wall high enough runs along the edge there; one that only meets the edge guards nothing. */
+function walled(plan: Plan, at: PlanPoint, along: PlanPoint, top: number): boolean {
   return plan.walls.some((wall) => {
     const line = wallLine(plan, wall);
     if (!line || wall.base + wall.height < top + GUARD_HEIGHT_M) return false;
+    if (Math.abs(cross(along, line.along)) > BESIDE_SINE) return false;
     return solidPieces(wall, line.length).some(
       ([start, end]) =>
         distanceToSegment(at, [

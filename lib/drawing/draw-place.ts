@@ -1,0 +1,77 @@
+import type { Exercise } from "../exercise/exercise";
+import { between } from "../geometry/vector";
+import { printLength } from "../measure/print-length";
+import type { PlanPoint, StagePoint } from "../stage/frame";
+import { arrowHead } from "./arrow-head";
+import { clearest } from "./clear-lettering";
+import type { DisplayItem, DisplayList, DrawingPoint } from "./display-list";
+import { shiftBeside } from "./lettering-box";
+import { LETTER_MM, makeLettering, makeStroke } from "./make-stroke";
+
+/** A place this near a line needs no dimension from it, metres. */
+const ON_LINE_M = 1e-6;
+/** Length of a dimension's arrow heads, millimetres of paper. */
+const HEAD_MM = 1.8;
+const BLUE = { pencil: "blue" } as const;
+
+/** Where along a dimension its number may stand, shares, best first. */
+const NUMBER_PLACES = [0.5, 0.36, 0.64, 0.22, 0.78] as const;
+
+export type PlaceOptions = {
+  /** False where the student reads with the scale rule: the lines alone. */
+  readonly numbers?: boolean;
+  /** What is on the sheet already, for the numbers to keep clear of. */
+  readonly over?: DisplayList;
+};
+
+/**
+ * The two dimensions that place a point of the plan, in blue: square from the centre line, and square from the plaster
+ * line. Plan metres. A dimension of no length is left out.
+ *
+ * Usage: `drawPlace(exercise, point.at, point.name, { over: plan })` over `plan = drawPlan(exercise)`, for the corner a step
+ * asks for, where `task.dimensions` is `printed`.
+ */
+export function drawPlace(
+  { units, scaleRatio }: Pick<Exercise, "units" | "scaleRatio">,
+  [x, y]: PlanPoint | StagePoint,
+  name: string,
+  { numbers = true, over = [] }: PlaceOptions = {},
+): DisplayList {
+  const across = dimension("across", [0, y], [x, y], [0, y < 0 ? -1 : 1]);
+  const upstage = dimension("upstage", [x, 0], [x, y], [x < 0 ? -1 : 1, 0]);
+  return [...across, ...upstage];
+
+  function dimension(part: string, from: DrawingPoint, to: DrawingPoint, side: DrawingPoint): DisplayItem[] {
+    const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+    if (length < ON_LINE_M) return [];
+    const id = `place.${name}.${part}`;
+    const head = Math.min((HEAD_MM * scaleRatio) / 1000, length / 3);
+    const lines = [
+      makeStroke(id, [from, to], BLUE),
+      makeStroke(`${id}.start`, arrowHead(to, from, head), BLUE),
+      makeStroke(`${id}.end`, arrowHead(from, to, head), BLUE),
+    ];
+    return numbers ? [...lines, letterLength(id, from, to, side, printLength(length, units))] : lines;
+  }
+
+  function letterLength(
+    id: string,
+    from: DrawingPoint,
+    to: DrawingPoint,
+    side: DrawingPoint,
+    text: string,
+  ): DisplayItem {
+    const heightMm = LETTER_MM.note;
+    const other: DrawingPoint = [-side[0], -side[1]];
+    const places = NUMBER_PLACES.flatMap((share) =>
+      [side, other].map((toward) =>
+        makeLettering(`${id}.length`, between(from, to, share), text, {
+          ...BLUE,
+          heightMm,
+          shiftMm: shiftBeside(toward, text, heightMm, 1),
+        }),
+      ),
+    );
+    return clearest(places, { items: over, scaleRatio });
+  }
+}
