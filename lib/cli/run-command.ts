@@ -1,6 +1,7 @@
 import { parseArgs } from "node:util";
 import { nearestName } from "../exercise/nearest-name";
 import { type Outcome, wrongCall } from "./outcome";
+import { construct } from "./verb-construct";
 import { grade } from "./verb-grade";
 import { truth } from "./verb-truth";
 import { validate } from "./verb-validate";
@@ -24,6 +25,10 @@ const VERBS: ReadonlyMap<string, Verb> = new Map([
       does: "grades sets of marks (files, or a .jsonl with one set a line)",
       run: grade,
     },
+  ],
+  [
+    "construct",
+    { usage: "construct EXERCISE POINT", does: "the ruler construction of a point, step by step", run: construct },
   ],
 ]);
 
