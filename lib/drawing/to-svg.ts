@@ -33,12 +33,15 @@ export function toSvg(list: DisplayList, { scaleRatio, title, window, marginMm =
     (x - left) * perMetre + marginMm,
     (top - y) * perMetre + marginMm,
   ];
-  const body = list.map((item) => (item.kind === "stroke" ? strokeSvg(item, onPaper) : letteringSvg(item, onPaper)));
+  const strokes = list.flatMap((item) => (item.kind === "stroke" ? [strokeSvg(item, onPaper)] : []));
+  // Lettering goes over all lines, whatever came after it, so that it stays readable.
+  const letterings = list.flatMap((item) => (item.kind === "lettering" ? [letteringSvg(item, onPaper)] : []));
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" font-family="'Architects Daughter', sans-serif" stroke-linecap="round" stroke-linejoin="round">`,
     `<title>${escapeText(title)}</title>`,
     `<rect width="${width}" height="${height}" fill="${TONE.paper}"/>`,
-    ...body,
+    ...strokes,
+    ...letterings,
     "</svg>",
     "",
   ].join("\n");
