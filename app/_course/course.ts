@@ -1,0 +1,55 @@
+import { join } from "node:path";
+import { type Exercise, UNITS } from "@/lib/exercise/exercise";
+import { type CourseEntry, loadExercises } from "@/lib/exercise/load-exercises";
+
+/** Where the exercises lie: the project's own folder, or the one a teacher names. */
+function courseFolder(): string {
+  return process.env.PLASTERLINE_EXERCISES ?? join(process.cwd(), "exercises");
+}
+
+export type Course = {
+  /** In the order they are meant to be done: by unit, level, then the file's path. */
+  readonly exercises: readonly Exercise[];
+  readonly broken: readonly Extract<CourseEntry, { ok: false }>[];
+};
+
+/** The course as it stands on disk now: a teacher's new file is there on the next look. */
+export async function readCourse(): Promise<Course> {
+  const entries = await loadExercises(courseFolder());
+  const exercises = entries.flatMap((entry) => (entry.ok ? [entry.exercise] : []));
+  const broken = entries.flatMap((entry) => (entry.ok ? [] : [entry]));
+  return { exercises: exercises.sort(byCourse), broken };
+}
+
+function byCourse(a: Exercise, b: Exercise): number {
+  return UNITS.indexOf(a.unit) - UNITS.indexOf(b.unit) || a.level - b.level;
+}
+
+export type Found =
+  | {
+      readonly kind: "found";
+      readonly exercise: Exercise;
+      /** Its place in its unit, from 1, and how many there are. */
+      readonly sheet: readonly [number, number];
+      readonly next: { readonly id: string; readonly title: string } | null;
+    }
+  | { readonly kind: "broken"; readonly entry: Extract<CourseEntry, { ok: false }> }
+  | { readonly kind: "unknown" };
+
+/** The exercise of an id; a file that cannot be read goes by its name. */
+export function findInCourse(course: Course, id: string): Found {
+  const at = course.exercises.findIndex((exercise) => exercise.id === id);
+  const exercise = course.exercises[at];
+  if (!exercise) {
+    const entry = course.broken.find(({ file }) => file.split("/").at(-1) === `${id}.json`);
+    return entry ? { kind: "broken", entry } : { kind: "unknown" };
+  }
+  const unit = course.exercises.filter((each) => each.unit === exercise.unit);
+  const next = course.exercises[at + 1];
+  return {
+    kind: "found",
+    exercise,
+    sheet: [unit.indexOf(exercise) + 1, unit.length],
+    next: next ? { id: next.id, title: next.title } : null,
+  };
+}

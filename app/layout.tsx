@@ -1,0 +1,25 @@
+import type { Metadata, Viewport } from "next";
+import { cookies } from "next/headers";
+import type { ReactNode } from "react";
+import { LOOK_COOKIE, readLook } from "./_look/look";
+import "@fontsource/architects-daughter/latin-400.css";
+import "@fontsource/national-park/latin-400.css";
+import "@fontsource/national-park/latin-600.css";
+import "./globals.css";
+
+export const metadata: Metadata = {
+  title: { default: "Plasterline", template: "%s - Plasterline" },
+  description: "Draw a stage set in one-point perspective from its ground plan, one corner at a time.",
+};
+
+export const viewport: Viewport = { width: "device-width", initialScale: 1 };
+
+/** The look is read from a cookie, so that the first paint already has it and no script runs before it. */
+export default async function Layout({ children }: { readonly children: ReactNode }) {
+  const look = readLook((await cookies()).get(LOOK_COOKIE)?.value);
+  return (
+    <html lang="en" data-light={look.light} data-size={look.size}>
+      <body>{children}</body>
+    </html>
+  );
+}

@@ -1,0 +1,87 @@
+import { createStore, type StoreApi } from "zustand/vanilla";
+import {
+  type Attempt,
+  addLine,
+  beginMove,
+  commitMark,
+  goOn,
+  isFinished,
+  moveMark,
+  newAttempt,
+  type Place,
+  removeAllLines,
+  removeLine,
+  undoMove,
+} from "@/app/_progress/attempt";
+import { findShelf, keepAttempt, keepRecords, keptAttempt, keptRecords, type Shelf } from "@/app/_progress/keep";
+import { recordRun } from "@/app/_progress/record";
+import type { ConstructionLine } from "@/app/_sheet/construction-line";
+import type { Exercise } from "@/lib/exercise/exercise";
+import type { PointingDevice } from "@/lib/exercise/marks";
+
+export type Practice = {
+  /** The points asked, in order. */
+  readonly asked: readonly string[];
+  readonly attempt: Attempt;
+  /** False until the browser's storage has been looked into; the server does not know it. */
+  readonly opened: boolean;
+  /** False where nothing can be kept. */
+  readonly keeping: boolean;
+  readonly open: () => void;
+  readonly begin: () => void;
+  readonly move: (at: Place | null, device: PointingDevice) => void;
+  /** Keeps where the mark has come to; called when a move ends. */
+  readonly rest: () => void;
+  readonly undo: () => void;
+  readonly commit: () => void;
+  readonly next: (score: number | null) => void;
+  readonly again: () => void;
+  readonly draw: (line: Omit<ConstructionLine, "id">) => void;
+  readonly rub: (id: number) => void;
+  readonly rubAll: () => void;
+  readonly stand: (figure: boolean) => void;
+};
+
+export type PracticeStore = StoreApi<Practice>;
+
+/** The work on one exercise: pure steps of an attempt, each kept at once. Knows no React. */
+export function createPractice(exercise: Exercise, now: () => Date = () => new Date()): PracticeStore {
+  let shelf: Shelf | null = null;
+  return createStore<Practice>((set, get) => {
+    const keep = (attempt: Attempt) => {
+      const keeping = shelf !== null && keepAttempt(shelf, attempt);
+      set({ attempt, keeping });
+    };
+    return {
+      asked: exercise.task.marks,
+      attempt: newAttempt(exercise),
+      opened: false,
+      keeping: true,
+      open: () => {
+        shelf = findShelf();
+        const kept = shelf && keptAttempt(shelf, exercise);
+        const fits = kept?.marks.every((mark, i) => mark.point === exercise.task.marks[i]);
+        set({ attempt: kept && fits ? kept : get().attempt, opened: true, keeping: shelf !== null });
+      },
+      begin: () => set({ attempt: beginMove(get().attempt) }),
+      // A drag comes here at every frame: nothing is written to the storage until it rests.
+      move: (at, device) => set({ attempt: moveMark(get().attempt, at, device) }),
+      rest: () => keep(get().attempt),
+      undo: () => keep(undoMove(get().attempt)),
+      commit: () => keep(commitMark(get().attempt, exercise.task.marks)),
+      next: (score) => {
+        const attempt = goOn(get().attempt);
+        const done = isFinished(attempt, exercise.task.marks) && get().attempt.correcting;
+        if (done && shelf && score !== null) {
+          keepRecords(shelf, recordRun(keptRecords(shelf), exercise.id, score, now().toISOString()));
+        }
+        keep(attempt);
+      },
+      again: () => keep({ ...newAttempt(exercise), figure: get().attempt.figure }),
+      draw: (line) => keep(addLine(get().attempt, line)),
+      rub: (id) => keep(removeLine(get().attempt, id)),
+      rubAll: () => keep(removeAllLines(get().attempt)),
+      stand: (figure) => keep({ ...get().attempt, figure }),
+    };
+  });
+}

@@ -1,0 +1,75 @@
+"use client";
+
+import { memo, useMemo } from "react";
+import type { Place } from "@/app/_progress/attempt";
+import { DrawList } from "@/app/_sheet/draw-list";
+import { AtPoint, OwnMark, PlainLine, TrueMark } from "@/app/_sheet/end-marks";
+import { OWN_LINES, TRUE_LINES } from "@/lib/drawing/draw-edges";
+import type { GradedMark } from "@/lib/grading/grade";
+import { drawLinesOf } from "./drawings";
+import type { DrawnPoints } from "./drawn-points";
+import { usePracticeRoom } from "./practice-context";
+
+type Props = {
+  readonly graded: GradedMark;
+  /** On the sheet besides this point: its lines run to these. */
+  readonly drawn: DrawnPoints;
+  readonly letters?: boolean;
+};
+
+/** One correction: the student's lines in graphite, the true ones in red, the error between, both end marks. */
+export const Correction = memo(function Correction({ graded, drawn, letters = true }: Props) {
+  const room = usePracticeRoom();
+  const scaleRatio = room.exercise.scaleRatio;
+  const own: Place = graded.at;
+  const truth: Place = graded.true;
+  const lines = useMemo(
+    () => [
+      ...drawLinesOf(room, graded.point, own, drawn, OWN_LINES),
+      ...drawLinesOf(room, graded.point, truth, drawn, TRUE_LINES),
+    ],
+    [room, graded.point, own, truth, drawn],
+  );
+  return (
+    <g data-correction={graded.point}>
+      <DrawList list={lines} scaleRatio={scaleRatio} />
+      <PlainLine from={own} to={truth} scaleRatio={scaleRatio} className="off-line" />
+      <TrueMark at={truth} scaleRatio={scaleRatio} />
+      <OwnMark at={own} scaleRatio={scaleRatio} />
+      {letters && <CorrectionLetters own={own} truth={truth} scaleRatio={scaleRatio} />}
+    </g>
+  );
+});
+
+type LettersProps = { readonly own: Place; readonly truth: Place; readonly scaleRatio: number };
+
+/** "yours" and "true" on the far sides of the two marks, so that they never lie on each other. */
+function CorrectionLetters({ own, truth, scaleRatio }: LettersProps) {
+  const trueIsLeft = truth[0] < own[0];
+  const trueIsUp = truth[1] >= own[1];
+  const [right, left] = ["start", "end"] as const;
+  return (
+    <>
+      <AtPoint at={own} scaleRatio={scaleRatio}>
+        <text
+          className="letters mark-letters"
+          x={trueIsLeft ? 18 : -18}
+          y={trueIsUp ? 20 : -12}
+          textAnchor={trueIsLeft ? right : left}
+        >
+          yours
+        </text>
+      </AtPoint>
+      <AtPoint at={truth} scaleRatio={scaleRatio}>
+        <text
+          className="letters p-red mark-letters"
+          x={trueIsLeft ? -14 : 14}
+          y={trueIsUp ? -12 : 20}
+          textAnchor={trueIsLeft ? left : right}
+        >
+          true
+        </text>
+      </AtPoint>
+    </>
+  );
+}

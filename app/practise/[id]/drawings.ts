@@ -1,0 +1,78 @@
+import type { Place } from "@/app/_progress/attempt";
+import { letterName } from "@/lib/drawing/clear-lettering";
+import type { DisplayItem, DisplayList, Stroke } from "@/lib/drawing/display-list";
+import { drawEdges, type EdgeStyle, GIVEN_LINES, OWN_LINES } from "@/lib/drawing/draw-edges";
+import { drawFigure } from "@/lib/drawing/draw-figure";
+import { makeStroke } from "@/lib/drawing/make-stroke";
+import { shortName } from "@/lib/plan/say-point";
+import type { PicturePoint, PlanPoint } from "@/lib/stage/frame";
+import type { DrawnPoints } from "./drawn-points";
+import type { PracticeRoom } from "./practice-context";
+
+type Room = Pick<PracticeRoom, "exercise" | "points" | "edges">;
+
+/** Where the figure for scale stands across the opening, as a share of its width from the centre line to stage right. */
+const FIGURE_SHARE = -0.43;
+/** Arms of the small cross at a point on the sheet, millimetres. */
+const CROSS_MM = 1.1;
+
+/** The set as far as it is drawn: the given lines, then those the student's marks have made, with the corners' names. */
+export function drawSetSoFar(room: Room, drawn: DrawnPoints, under: DisplayList): DisplayList {
+  const { exercise } = room;
+  const given = new Map([...drawn].filter(([name]) => exercise.task.given.includes(name)));
+  const givenLines = edgesIn(room, given, GIVEN_LINES);
+  const known = new Set(givenLines.map((stroke) => bare(stroke.id)));
+  const own = edgesIn(room, drawn, OWN_LINES).filter((stroke) => !known.has(bare(stroke.id)));
+  const items: DisplayItem[] = [...givenLines, ...own, ...crosses(room, drawn)];
+  const sheet = { items: [...under, ...items], scaleRatio: exercise.scaleRatio };
+  const names = [...drawn].flatMap(([name, at]): DisplayItem[] => {
+    const point = room.points.get(name);
+    if (!point || point.group !== "corner" || point.role !== "foot") return [];
+    return [letterName(`name.${name}`, at, [at[0] < 0 ? -1 : 1, -1], shortName(point), sheet)];
+  });
+  return [...items, ...names];
+}
+
+/** The lines that one more point makes, in a style: what the drawing has with it and lacks without it. */
+export function drawLinesOf(
+  room: Room,
+  point: string,
+  at: Place,
+  drawn: DrawnPoints,
+  style: EdgeStyle,
+): readonly Stroke[] {
+  const without = new Set(edgesIn(room, drawn, style).map(({ id }) => id));
+  return edgesIn(room, new Map([...drawn, [point, at]]), style).filter(({ id }) => !without.has(id));
+}
+
+/** A standing person on the plaster line, where everything is true size, toward stage right. */
+export function drawFigureForScale(exercise: Room["exercise"]): DisplayList {
+  const at: PlanPoint = [exercise.stage.opening.width * FIGURE_SHARE, 0];
+  return drawFigure(exercise, at, { id: "figure" });
+}
+
+function edgesIn({ exercise, points, edges }: Room, places: DrawnPoints, style: EdgeStyle): readonly Stroke[] {
+  // The set is only ever drawn in the picture; the plan's places are drawn as marks.
+  const inPicture = places as ReadonlyMap<string, PicturePoint>;
+  if (exercise.task.kind === "picture-to-plan") return [];
+  return drawEdges(edges, inPicture, style, { plan: exercise.plan, points });
+}
+
+/** A small cross at each point on the sheet, for those that no line runs to. */
+function crosses({ exercise }: Room, drawn: DrawnPoints): Stroke[] {
+  const arm = (CROSS_MM * exercise.scaleRatio) / 1000;
+  return [...drawn].flatMap(([name, [x, y]]) => [
+    makeStroke(`cross.${name}.across`, [
+      [x - arm, y],
+      [x + arm, y],
+    ]),
+    makeStroke(`cross.${name}.up`, [
+      [x, y - arm],
+      [x, y + arm],
+    ]),
+  ]);
+}
+
+function bare(id: string): string {
+  return id.slice(id.indexOf(".") + 1);
+}

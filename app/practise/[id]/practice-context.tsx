@@ -1,0 +1,34 @@
+"use client";
+
+import { createContext, useContext } from "react";
+import { useStore } from "zustand";
+import type { Place } from "@/app/_progress/attempt";
+import type { Exercise } from "@/lib/exercise/exercise";
+import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
+import type { Edge } from "@/lib/plan/edge";
+import type { Practice, PracticeStore } from "./attempt-store";
+import type { SheetBounds } from "./sheet-bounds";
+
+/** What stays the same through a whole exercise. */
+export type PracticeRoom = {
+  readonly exercise: Exercise;
+  readonly store: PracticeStore;
+  readonly points: ReadonlyMap<string, ProjectedPoint>;
+  /** True places on the drawing the student marks. */
+  readonly truth: ReadonlyMap<string, Place>;
+  readonly edges: readonly Edge[];
+  readonly bounds: SheetBounds;
+};
+
+export const PracticeContext = createContext<PracticeRoom | null>(null);
+
+export function usePracticeRoom(): PracticeRoom {
+  const room = useContext(PracticeContext);
+  if (!room) throw new Error("This part belongs inside a practice room.");
+  return room;
+}
+
+/** A part of the practice that renders again only when that part changes. */
+export function usePractice<T>(pick: (practice: Practice) => T): T {
+  return useStore(usePracticeRoom().store, pick);
+}

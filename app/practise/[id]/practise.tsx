@@ -1,0 +1,56 @@
+"use client";
+
+import { useEffect, useMemo, useState } from "react";
+import { isFinished } from "@/app/_progress/attempt";
+import { SheetContext } from "@/app/_sheet/sheet-context";
+import { createSheetViews } from "@/app/_sheet/sheet-views";
+import type { Exercise } from "@/lib/exercise/exercise";
+import { exercisePoints } from "@/lib/exercise/exercise-points";
+import { listEdges } from "@/lib/plan/list-edges";
+import { createPractice } from "./attempt-store";
+import { Board } from "./board";
+import { truePlaces } from "./drawn-points";
+import { PracticeContext, type PracticeRoom, usePractice } from "./practice-context";
+import { Result } from "./result";
+import { sheetBounds } from "./sheet-bounds";
+import "./practise.css";
+
+export type PractiseProps = {
+  readonly exercise: Exercise;
+  /** Its place in its unit, from 1, and how many there are. */
+  readonly sheet: readonly [number, number];
+  readonly next: { readonly id: string; readonly title: string } | null;
+};
+
+/** One exercise, from its first point to its result. */
+export function Practise({ exercise, sheet, next }: PractiseProps) {
+  const room = useMemo<PracticeRoom>(() => {
+    const points = exercisePoints(exercise);
+    return {
+      exercise,
+      points,
+      truth: truePlaces(exercise, points),
+      edges: listEdges(exercise.plan, points),
+      bounds: sheetBounds(exercise),
+      store: createPractice(exercise),
+    };
+  }, [exercise]);
+  const [views] = useState(() => createSheetViews(room.bounds.picture, room.bounds.plan));
+  const onSheet = useMemo(() => ({ views, scaleRatio: exercise.scaleRatio }), [views, exercise]);
+
+  useEffect(() => room.store.getState().open(), [room]);
+
+  return (
+    <PracticeContext value={room}>
+      <SheetContext value={onSheet}>
+        <Stage sheet={sheet} next={next} />
+      </SheetContext>
+    </PracticeContext>
+  );
+}
+
+function Stage({ sheet, next }: Pick<PractiseProps, "sheet" | "next">) {
+  const asked = usePractice((practice) => practice.attempt.marks.length);
+  const finished = usePractice((practice) => isFinished(practice.attempt, practice.asked));
+  return finished && asked > 0 ? <Result sheet={sheet} next={next} /> : <Board sheet={sheet} />;
+}

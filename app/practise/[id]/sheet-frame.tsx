@@ -1,0 +1,79 @@
+"use client";
+
+import Link from "next/link";
+import { type ReactNode, useEffect, useLayoutEffect, useRef } from "react";
+import { LookSwitch } from "@/app/_look/look-switch";
+import { useSheet } from "@/app/_sheet/sheet-context";
+import type { Grade } from "@/lib/grading/grade";
+import { usePractice, usePracticeRoom } from "./practice-context";
+import { sameWidth } from "./sheet-bounds";
+import { TitleBlock } from "./title-block";
+import { useLayout } from "./use-layout";
+
+const useBrowserLayoutEffect = typeof window === "undefined" ? useEffect : useLayoutEffect;
+
+/** The table's edge and the sheet on it: border, the places of the drawings, the title block. */
+export function SheetFrame({
+  sheet,
+  grade,
+  children,
+}: {
+  readonly sheet: readonly [number, number];
+  readonly grade: Grade;
+  readonly children: ReactNode;
+}) {
+  const { bounds, exercise } = usePracticeRoom();
+  const { views } = useSheet();
+  const keeping = usePractice((practice) => practice.keeping);
+  const frame = useRef<HTMLDivElement>(null);
+  const { layout, narrow, change } = useLayout(frame, bounds);
+
+  useBrowserLayoutEffect(() => {
+    const laid = layout === "stacked" ? sameWidth(bounds) : bounds;
+    views.getState().lay(layout === "beside" ? "never" : narrow ? "if-room" : "always", laid.picture, laid.plan);
+  }, [layout, narrow, bounds, views]);
+
+  const laid = layout === "stacked" ? sameWidth(bounds) : bounds;
+  const [pictureHigh, planHigh] = [laid.picture.top - laid.picture.bottom, laid.plan.top - laid.plan.bottom];
+  const wide = laid.picture.right - laid.picture.left;
+  return (
+    <main className="board">
+      <header className="table-edge">
+        <Link href="/" className="plain-link lettering" prefetch={false}>
+          Plasterline
+        </Link>
+        <h1 className="table-title">{exercise.title}</h1>
+        {!narrow && (
+          <button
+            type="button"
+            className="plain-link text-sm"
+            onClick={() => change(layout === "beside" ? "stacked" : "beside")}
+          >
+            {layout === "beside" ? "Put the plan under the picture" : "Put the plan beside the picture"}
+          </button>
+        )}
+        <LookSwitch />
+      </header>
+      {!keeping && (
+        <p className="table-note" role="status">
+          This browser does not let the page keep your work: it will be gone when you close or reload the page.
+        </p>
+      )}
+      <div
+        ref={frame}
+        className="sheet ruled"
+        data-layout={narrow ? "narrow" : layout}
+        style={
+          {
+            "--picture-share": `${pictureHigh}fr`,
+            "--plan-share": `${planHigh}fr`,
+            "--picture-shape": `${wide / pictureHigh}`,
+          } as React.CSSProperties
+        }
+      >
+        {children}
+        <TitleBlock sheet={sheet} grade={grade} />
+      </div>
+    </main>
+  );
+}

@@ -1,0 +1,69 @@
+import type { Exercise } from "@/lib/exercise/exercise";
+import type { LengthUnits } from "@/lib/measure/length";
+import { printLength } from "@/lib/measure/print-length";
+import { paperWorth } from "@/lib/perspective/foreshortening";
+import type { NamedPoint } from "@/lib/plan/named-point";
+import { sayPoint } from "@/lib/plan/say-point";
+import { floorHeight } from "@/lib/stage/stage";
+
+/** Nearer to a line than this a point stands on it, metres. */
+const ON_LINE_M = 0.0005;
+
+/** "The foot of B". */
+export function stepTitle(point: NamedPoint): string {
+  const words = sayPoint(point);
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** Where the plan has the point: offset from the centre line, distance from the plaster line; exact. */
+export function planWords(point: NamedPoint, units: LengthUnits): string {
+  const [x, y] = point.at;
+  return `${acrossWords(x, units)}, ${depthWords(y, units)}`;
+}
+
+/** How high the point is above what it stands on; null for a point on the floor. */
+export function heightOf(point: NamedPoint, exercise: Pick<Exercise, "stage">): number | null {
+  const height = point.at[2] - floorHeight(exercise.stage, point.at[1]);
+  return point.onFloor && point.base === 0 ? null : height;
+}
+
+/** The sentence for a point above the floor; empty for one on it. */
+export function heightWords(point: NamedPoint, exercise: Exercise): string {
+  const height = heightOf(point, exercise);
+  return height === null ? "" : `${printLength(height, exercise.units)} above the floor.`;
+}
+
+/** What a millimetre of paper means at a point of the stage. */
+export function worthWords(point: NamedPoint, exercise: Exercise): string {
+  const worth = paperWorth(exercise.viewer, exercise.stage, point.at, exercise.scaleRatio);
+  if (!worth) return "";
+  const across = printLength(worth.across, exercise.units, "near");
+  if (point.role === "top" || point.role === "head") {
+    return `1 mm of paper here is ${across} of height on the stage.`;
+  }
+  if (worth.depth === null) return `1 mm of paper here is ${across} across on the stage.`;
+  return `1 mm of paper here is ${across} across and ${printLength(worth.depth, exercise.units, "near")} of depth on the stage.`;
+}
+
+/** Where a mark stands in the picture, read off the true-size rule and the frame, for reading aloud. */
+export function picturePlaceWords([X, Z]: readonly [number, number], units: LengthUnits): string {
+  const across =
+    Math.abs(X) < ON_LINE_M
+      ? "on the centre line"
+      : `${printLength(Math.abs(X), units)} ${X > 0 ? "right" : "left"} of the centre line`;
+  const up =
+    Math.abs(Z) < ON_LINE_M
+      ? "on the plaster line"
+      : `${printLength(Math.abs(Z), units)} ${Z > 0 ? "above" : "below"} the plaster line`;
+  return `Mark ${across}, ${up}, by the rule.`;
+}
+
+function acrossWords(x: number, units: LengthUnits): string {
+  if (Math.abs(x) < ON_LINE_M) return "on the centre line";
+  return `${printLength(Math.abs(x), units)} stage ${x > 0 ? "left" : "right"} of the centre line`;
+}
+
+function depthWords(y: number, units: LengthUnits): string {
+  if (Math.abs(y) < ON_LINE_M) return "on the plaster line";
+  return `${printLength(Math.abs(y), units)} ${y > 0 ? "upstage" : "downstage"} of the plaster line`;
+}

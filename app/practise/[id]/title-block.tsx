@@ -1,0 +1,39 @@
+"use client";
+
+import { UNIT_WORDS } from "@/app/_course/course-words";
+import type { Grade } from "@/lib/grading/grade";
+import { printScale } from "@/lib/measure/scale";
+import { usePracticeRoom } from "./practice-context";
+import { scoreSoFar } from "./use-grade";
+
+/** The title block in the sheet's lower right corner. */
+export function TitleBlock({ sheet, grade }: { readonly sheet: readonly [number, number]; readonly grade: Grade }) {
+  const { exercise } = usePracticeRoom();
+  const score = scoreSoFar(grade);
+  return (
+    <footer className="title-block">
+      <Cell label="Drawing" value={exercise.title} wide />
+      <Cell label="Unit" value={`${UNIT_WORDS[exercise.unit].title}, level ${exercise.level}`} />
+      <Cell label="Scale" value={printScale(exercise.scale)} />
+      <Cell label="Sheet" value={`${sheet[0]} of ${sheet[1]}`} />
+      <Cell label="Score so far" value={score === null ? "none yet" : String(Math.round(score))} />
+    </footer>
+  );
+}
+
+function Cell({
+  label,
+  value,
+  wide = false,
+}: {
+  readonly label: string;
+  readonly value: string;
+  readonly wide?: boolean;
+}) {
+  return (
+    <div className="title-cell" data-wide={wide || undefined}>
+      <span className="title-label">{label}</span>
+      <span className="title-value">{value}</span>
+    </div>
+  );
+}

@@ -1,0 +1,23 @@
+"use client";
+
+import { useMemo } from "react";
+import { markSetOf } from "@/app/_progress/attempt";
+import type { Grade } from "@/lib/grading/grade";
+import { gradeMarks } from "@/lib/grading/grade-marks";
+import { usePractice, usePracticeRoom } from "./practice-context";
+
+/** The grade of the marks set down so far. */
+export function useGrade(): Grade {
+  const { exercise } = usePracticeRoom();
+  const marks = usePractice((practice) => practice.attempt.marks);
+  return useMemo(
+    () => gradeMarks(exercise, markSetOf({ exercise: exercise.id, version: exercise.version, marks }, exercise.scale)),
+    [exercise, marks],
+  );
+}
+
+/** The mean score of the marks set down so far, or null before the first. */
+export function scoreSoFar(grade: Grade): number | null {
+  if (grade.marks.length === 0) return null;
+  return grade.marks.reduce((sum, mark) => sum + mark.score, 0) / grade.marks.length;
+}
