@@ -177,8 +177,7 @@ describe("mapping one quadrilateral on another", () => {
   it("takes corners to corners and back", () => {
     const [there, back] = [mapQuad(unit, keystone), mapQuad(keystone, unit)];
     if (!there || !back) throw new Error("Both are convex.");
-    for (const [i, point] of unit.entries())
-      expect(gap(there(point), keystone[i] as DrawingPoint)).toBeLessThan(1e-12);
+    for (const [i, point] of unit.entries()) expect(gap(there(point), keystone[i] as DrawingPoint)).toBeLessThan(1e-12);
     expect(gap(back(there([0.3, 0.7])), [0.3, 0.7])).toBeLessThan(1e-12);
   });
 

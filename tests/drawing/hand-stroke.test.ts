@@ -58,6 +58,18 @@ describe("a line drawn by hand", () => {
     );
   });
 
+  it("holds to that where its bow is greatest, over many ids", () => {
+    const ideal: DrawingPoint[] = [
+      [0, 0],
+      [200, 0],
+    ];
+    const strays = Array.from({ length: 2000 }, (_, k) => {
+      const run = readPath(handPath(ideal, `line ${k}`, { unitsPerMm: 1 })).flat();
+      return Math.max(...run.map(([, y]) => Math.abs(y)));
+    });
+    expect(Math.max(...strays)).toBeLessThanOrEqual(HAND_REACH_MM);
+  });
+
   it.each([
     { name: "a small circle", points: circlePoints([20, 20], 1.5), closed: true },
     { name: "a large circle", points: circlePoints([200, 200], 90), closed: true },
