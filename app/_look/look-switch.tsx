@@ -57,3 +57,15 @@ export function LookSwitch() {
     </div>
   );
 }
+
+/** The same, folded away where there is little room. */
+export function LookDisclosure() {
+  return (
+    <details className="look-fold">
+      <summary className="plain-link text-sm">Look</summary>
+      <div className="ruled">
+        <LookSwitch />
+      </div>
+    </details>
+  );
+}

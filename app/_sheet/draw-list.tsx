@@ -2,7 +2,7 @@ import { type CSSProperties, memo } from "react";
 import type { DisplayList, Lettering, Stroke } from "@/lib/drawing/display-list";
 import { handPath, ruledPath } from "@/lib/drawing/hand-stroke";
 import { CAP_SHARE } from "@/lib/drawing/lettering-box";
-import { toPaper } from "./view";
+import { tenThousandths, toPaper } from "./view";
 
 type Props = { readonly list: DisplayList; readonly scaleRatio: number; readonly prefix?: string };
 
@@ -34,7 +34,7 @@ function DrawnStroke({ stroke, scaleRatio }: { readonly stroke: Stroke; readonly
 function Letters({ lettering, scaleRatio }: { readonly lettering: Lettering; readonly scaleRatio: number }) {
   const [x, y] = toPaper(lettering.at, scaleRatio);
   const { heightMm } = lettering;
-  const [right, up] = lettering.shiftMm;
+  const [right = 0, up = 0] = lettering.shiftMm.map(tenThousandths);
   return (
     <text
       className={`letters p-${lettering.pencil}${lettering.faint ? " faint" : ""}`}

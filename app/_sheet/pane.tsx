@@ -14,7 +14,7 @@ type Props = Omit<SVGProps<SVGSVGElement>, "ref"> & {
   /** Laid over the drawing, in pixels. */
   readonly over?: ReactNode;
   /** A second finger came down: what the first had begun is to be undone. */
-  readonly onSecondFinger?: () => void;
+  readonly onSecondFinger?: (() => void) | undefined;
 };
 
 /** A window on one drawing of the sheet. Zoom and pan move its group without rendering anything. */

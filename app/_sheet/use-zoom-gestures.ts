@@ -9,7 +9,11 @@ const WHEEL_PER_PX = 0.0022;
 const MIDDLE_BUTTON = 4;
 
 /** Wheel and trackpad, two fingers, and the middle button zoom and pan one pane. */
-export function useZoomGestures(plane: Plane, frame: RefObject<HTMLElement | null>, onSecondFinger?: () => void) {
+export function useZoomGestures(
+  plane: Plane,
+  frame: RefObject<HTMLElement | null>,
+  onSecondFinger?: (() => void) | undefined,
+) {
   const { views } = useSheet();
   const second = useRef(onSecondFinger);
   second.current = onSecondFinger;

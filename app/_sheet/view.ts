@@ -62,7 +62,12 @@ export function viewAbout<P extends Plane>(
 
 /** Drawing metres to paper millimetres, y down: the units of everything inside a pane's drawing group. */
 export function toPaper(at: readonly [number, number], scaleRatio: number): readonly [x: number, y: number] {
-  return [(at[0] * 1000) / scaleRatio, (-at[1] * 1000) / scaleRatio];
+  return [tenThousandths((at[0] * 1000) / scaleRatio), tenThousandths((-at[1] * 1000) / scaleRatio)];
+}
+
+/** Server and browser may differ in the last digits of a sine; what they both write on the page must not. */
+export function tenThousandths(value: number): number {
+  return Math.round(value * 1e4) / 1e4;
 }
 
 /** Screen pixels of a millimetre of paper. */

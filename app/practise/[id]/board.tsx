@@ -1,27 +1,37 @@
 "use client";
 
-import { useMemo, useRef, useState } from "react";
+import { useMemo, useState } from "react";
 import { stepOf } from "@/app/_progress/attempt";
+import type { CatchPoint } from "@/app/_sheet/catch-points";
 import type { NudgeStep } from "@/app/_sheet/constrain";
 import { useMark } from "@/app/_sheet/use-mark";
+import { useStraightedge } from "@/app/_sheet/use-straightedge";
+import type { Plane } from "@/app/_sheet/view";
 import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
+import { catchList } from "./catch-list";
 import { drawnPoints } from "./drawn-points";
 import { Notes } from "./notes";
 import { PicturePane } from "./picture-pane";
 import { PlanPane } from "./plan-pane";
 import { usePractice, usePracticeRoom } from "./practice-context";
 import { SheetFrame } from "./sheet-frame";
+import { StraightedgeNotes } from "./straightedge-notes";
+import { ToolRow } from "./tool-row";
 import { useGrade } from "./use-grade";
 
 /** The drawing board: the sheet with its two drawings, and the step beside them. */
 export function Board({ sheet }: { readonly sheet: readonly [number, number] }) {
-  const { exercise, store, points, truth, bounds } = usePracticeRoom();
+  const room = usePracticeRoom();
+  const { exercise, store, points, truth, bounds } = room;
   const marks = usePractice((practice) => practice.attempt.marks);
+  const lines = usePractice((practice) => practice.attempt.lines);
   const correcting = usePractice((practice) => practice.attempt.correcting);
   const step = usePractice((practice) => stepOf(practice.attempt));
   const grade = useGrade();
   const [size, setSize] = useState<NudgeStep>("plain");
-  const pane = useRef<HTMLDivElement>(null);
+  const [ruling, setRuling] = useState(false);
+  const [planAway, setPlanAway] = useState(false);
+  const [magnified, setMagnified] = useState(false);
 
   const asked = points.get(exercise.task.marks[step] ?? "") as ProjectedPoint;
   // The point on hand is not "on the sheet" while its correction is on view: both its places are drawn.
@@ -29,8 +39,11 @@ export function Board({ sheet }: { readonly sheet: readonly [number, number] }) 
     () => drawnPoints(exercise, truth, correcting ? marks.slice(0, -1) : marks),
     [exercise, truth, marks, correcting],
   );
-  const plane = exercise.task.kind === "picture-to-plan" ? "plan" : "picture";
-  const { begin, move, rest, commit, undo } = store.getState();
+  const onPicture = useMemo(() => catchList(room, "picture", drawn, lines), [room, drawn, lines]);
+  const onPlan = useMemo(() => catchList(room, "plan", drawn, lines), [room, drawn, lines]);
+
+  const plane: Plane = exercise.task.kind === "picture-to-plan" ? "plan" : "picture";
+  const { begin, move, rest, commit, undo, draw } = store.getState();
   const mark = useMark(
     {
       plane,
@@ -45,13 +58,37 @@ export function Board({ sheet }: { readonly sheet: readonly [number, number] }) 
     },
     size,
   );
+  const rule = (on: Plane) => (from: CatchPoint, to: CatchPoint) =>
+    draw({ plane: on, from: from.at, to: to.at, through: [from.name, to.name] });
+  const pictureEdge = useStraightedge({ plane: "picture", points: onPicture, draw: rule("picture") });
+  const planEdge = useStraightedge({ plane: "plan", points: onPlan, draw: rule("plan") });
   const graded = correcting ? (grade.marks.find((each) => each.point === asked.name) ?? null) : null;
 
+  const markIn = (pane: Plane) => (plane === pane && !graded && !ruling ? mark : null);
+  const finger = mark.pointing?.down === true && mark.pointing.device !== "mouse";
   return (
-    <SheetFrame sheet={sheet} grade={grade}>
-      <PicturePane mark={mark} asked={asked} drawn={drawn} graded={graded} frame={pane} />
-      <PlanPane asked={asked} />
-      <Notes asked={asked} step={step} graded={graded} grade={grade} mark={mark} size={size} onSize={setSize} />
+    <SheetFrame sheet={sheet} grade={grade} planAway={planAway}>
+      <PicturePane
+        mark={markIn("picture")}
+        keys={plane === "picture" && !graded ? mark.onKeyDown : null}
+        held={mark.pointing?.held ?? false}
+        edge={ruling ? pictureEdge : null}
+        asked={asked}
+        drawn={drawn}
+        graded={graded}
+        magnified={magnified || finger}
+        tools={
+          <ToolRow straightedge={ruling} magnifier={magnified} onStraightedge={setRuling} onMagnifier={setMagnified} />
+        }
+      />
+      <PlanPane asked={asked} edge={ruling ? planEdge : null} />
+      {ruling ? (
+        <section className="notes" aria-label="Straightedge">
+          <StraightedgeNotes points={onPicture} onAway={() => setRuling(false)} />
+        </section>
+      ) : (
+        <Notes asked={asked} step={step} graded={graded} grade={grade} mark={mark} size={size} onSize={setSize} />
+      )}
     </SheetFrame>
   );
 }

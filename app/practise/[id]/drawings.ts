@@ -27,7 +27,7 @@ export function drawSetSoFar(room: Room, drawn: DrawnPoints, under: DisplayList)
   const sheet = { items: [...under, ...items], scaleRatio: exercise.scaleRatio };
   const names = [...drawn].flatMap(([name, at]): DisplayItem[] => {
     const point = room.points.get(name);
-    if (!point || point.group !== "corner" || point.role !== "foot") return [];
+    if (point?.group !== "corner" || point.role !== "foot") return [];
     return [letterName(`name.${name}`, at, [at[0] < 0 ? -1 : 1, -1], shortName(point), sheet)];
   });
   return [...items, ...names];

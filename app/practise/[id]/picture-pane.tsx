@@ -1,11 +1,14 @@
 "use client";
 
-import { type KeyboardEvent, type RefObject, useMemo } from "react";
+import { type KeyboardEvent, type ReactNode, useCallback, useMemo } from "react";
+import { BlueLines, LayingEdge } from "@/app/_sheet/blue-lines";
 import { DrawList } from "@/app/_sheet/draw-list";
+import { Magnifier } from "@/app/_sheet/magnifier";
 import { Pane } from "@/app/_sheet/pane";
 import { ZOOM_STEP } from "@/app/_sheet/pane-state";
 import { useSheet } from "@/app/_sheet/sheet-context";
 import type { useMark } from "@/app/_sheet/use-mark";
+import type { useStraightedge } from "@/app/_sheet/use-straightedge";
 import { drawSheetPicture } from "@/lib/drawing/draw-sheet-picture";
 import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
 import type { GradedMark } from "@/lib/grading/grade";
@@ -16,57 +19,80 @@ import { PendingMark } from "./pending-mark";
 import { usePractice, usePracticeRoom } from "./practice-context";
 
 type Props = {
-  readonly mark: ReturnType<typeof useMark>;
+  /** Set while the pointer places the mark here. */
+  readonly mark: ReturnType<typeof useMark> | null;
+  /** Set while keys place it here. */
+  readonly keys: ((event: KeyboardEvent) => void) | null;
+  readonly held: boolean;
+  /** Set while the straightedge is laid here. */
+  readonly edge: ReturnType<typeof useStraightedge> | null;
   readonly asked: ProjectedPoint;
   readonly drawn: DrawnPoints;
   readonly graded: GradedMark | null;
-  readonly frame: RefObject<HTMLDivElement | null>;
+  readonly magnified: boolean;
+  readonly tools: ReactNode;
 };
 
+const DRAWING_ID = "picture-drawing";
+const KEYS_WORDS =
+  "Picture. Arrows move the mark, Shift for large steps, Alt for fine ones, Enter sets it down, Backspace takes a move back, plus and minus zoom.";
+
 /** The picture, where the marks are placed. */
-export function PicturePane({ mark, asked, drawn, graded, frame }: Props) {
+export function PicturePane({ mark, keys, held, edge, asked, drawn, graded, magnified, tools }: Props) {
   const room = usePracticeRoom();
-  const { exercise } = room;
-  const standing = usePractice((practice) => practice.attempt.figure);
+  const { exercise, bounds, store } = room;
   const { views } = useSheet();
   const { scaleRatio } = exercise;
+  const standing = usePractice((practice) => practice.attempt.figure);
+  const allLines = usePractice((practice) => practice.attempt.lines);
+  const lines = useMemo(() => allLines.filter((line) => line.plane === "picture"), [allLines]);
   const empty = useMemo(() => drawSheetPicture(exercise), [exercise]);
   const figure = useMemo(() => drawFigureForScale(exercise), [exercise]);
   const set = useMemo(() => drawSetSoFar(room, drawn, empty), [room, drawn, empty]);
+  const pending = useCallback(() => store.getState().attempt.pending, [store]);
 
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === "+" || event.key === "=") views.getState().zoom("picture", ZOOM_STEP);
     else if (event.key === "-") views.getState().zoom("picture", 1 / ZOOM_STEP);
     else if (event.key === "0") views.getState().whole("picture");
-    else if (!graded) mark.onKeyDown(event);
+    else keys?.(event);
   };
 
   return (
-    <div
-      ref={frame}
-      className="picture-place"
-      role="application"
-      // biome-ignore lint/a11y/noNoninteractiveTabindex: see above
-      tabIndex={0}
-      aria-label="Picture. Arrows move the mark, Shift for large steps, Alt for fine ones, Enter sets it down, Backspace takes a move back, plus and minus zoom."
-      onKeyDown={onKeyDown}
-    >
-      <Pane
-        plane="picture"
-        drawingId="picture-drawing"
-        onSecondFinger={mark.letGo}
-        aria-hidden="true"
-        {...(graded ? {} : mark.svg)}
+    <div className="picture-place">
+      <div
+        className="picture-keys"
+        role="application"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: a drawing surface worked by keys is an application region
+        tabIndex={0}
+        aria-label={KEYS_WORDS}
+        onKeyDown={onKeyDown}
       >
-        <DrawList list={empty} scaleRatio={scaleRatio} />
-        {standing && <DrawList list={figure} scaleRatio={scaleRatio} />}
-        <DrawList list={set} scaleRatio={scaleRatio} />
-        {graded ? (
-          <Correction graded={graded} drawn={drawn} />
-        ) : (
-          <PendingMark asked={asked.name} drawn={drawn} held={mark.pointing?.held ?? false} />
-        )}
-      </Pane>
+        <Pane
+          plane="picture"
+          drawingId={DRAWING_ID}
+          onSecondFinger={edge?.letGo ?? mark?.letGo}
+          aria-hidden="true"
+          {...(edge?.svg ?? mark?.svg ?? {})}
+          over={
+            magnified && !graded ? (
+              <Magnifier plane="picture" drawingId={DRAWING_ID} mark={pending} watch={store.subscribe} />
+            ) : null
+          }
+        >
+          <DrawList list={empty} scaleRatio={scaleRatio} />
+          {standing && <DrawList list={figure} scaleRatio={scaleRatio} />}
+          <DrawList list={set} scaleRatio={scaleRatio} />
+          <BlueLines lines={lines} bounds={bounds.picture} scaleRatio={scaleRatio} />
+          {graded ? (
+            <Correction graded={graded} drawn={drawn} />
+          ) : (
+            <PendingMark asked={asked.name} drawn={drawn} held={held} />
+          )}
+          {edge && <LayingEdge laying={edge.laying} bounds={bounds.picture} scaleRatio={scaleRatio} />}
+        </Pane>
+      </div>
+      {tools}
     </div>
   );
 }

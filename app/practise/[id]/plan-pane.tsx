@@ -1,23 +1,55 @@
 "use client";
 
-import { useMemo } from "react";
+import { useMemo, useState } from "react";
+import { BlueLines, LayingEdge } from "@/app/_sheet/blue-lines";
 import { DrawList } from "@/app/_sheet/draw-list";
 import { Pane } from "@/app/_sheet/pane";
+import type { RulePlace } from "@/app/_sheet/rule-graduations";
+import { ScaleRule } from "@/app/_sheet/scale-rule";
+import type { useStraightedge } from "@/app/_sheet/use-straightedge";
+import { toPaper } from "@/app/_sheet/view";
 import { drawPlan } from "@/lib/drawing/draw-plan";
 import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
 import { AskedInPlan } from "./asked-in-plan";
-import { usePracticeRoom } from "./practice-context";
+import { usePractice, usePracticeRoom } from "./practice-context";
+import { RuleNotes, ruleEdges } from "./rule-notes";
 
-/** The ground plan, with the point asked lit in it. */
-export function PlanPane({ asked }: { readonly asked: ProjectedPoint }) {
-  const { exercise } = usePracticeRoom();
+type Props = {
+  readonly asked: ProjectedPoint;
+  /** Set while the straightedge is laid here. */
+  readonly edge: ReturnType<typeof useStraightedge> | null;
+};
+
+/** The ground plan, with the point asked lit in it, and the scale rule where the place is to be read. */
+export function PlanPane({ asked, edge }: Props) {
+  const { exercise, bounds } = usePracticeRoom();
+  const { scaleRatio, units, task } = exercise;
   const list = useMemo(() => drawPlan(exercise), [exercise]);
+  const allLines = usePractice((practice) => practice.attempt.lines);
+  const lines = useMemo(() => allLines.filter((line) => line.plane === "plan"), [allLines]);
+  const [place, setPlace] = useState<RulePlace>(() => {
+    const [x, y] = toPaper([0, -exercise.stage.apron / 2], scaleRatio);
+    return { x, y, turnDeg: 0 };
+  });
+  const [up, setUp] = useState(ruleEdges(units)[0] ?? exercise.scale);
+  const ruled = task.dimensions === "rule";
   return (
     <div className="plan-place">
-      <Pane plane="plan" drawingId="plan-drawing" role="img" aria-label="Ground plan, with the point asked lit.">
-        <DrawList list={list} scaleRatio={exercise.scaleRatio} />
+      <Pane
+        plane="plan"
+        drawingId="plan-drawing"
+        role="group"
+        aria-label="Ground plan, with the point asked lit."
+        onSecondFinger={edge?.letGo}
+        {...(edge?.svg ?? {})}
+      >
+        <DrawList list={list} scaleRatio={scaleRatio} />
+        <BlueLines lines={lines} bounds={bounds.plan} scaleRatio={scaleRatio} />
         <AskedInPlan point={asked} plan={list} />
+        {edge && <LayingEdge laying={edge.laying} bounds={bounds.plan} scaleRatio={scaleRatio} />}
+        {ruled && <ScaleRule place={place} onPlace={setPlace} edge={up} units={units} />}
       </Pane>
+      {ruled && <RuleNotes units={units} edge={up} onEdge={setUp} place={place} onPlace={setPlace} />}
     </div>
   );
 }

@@ -1,11 +1,16 @@
 import type { Bounds } from "@/app/_sheet/view";
+import type { PlaneBox } from "@/lib/drawing/clear-lettering";
+import { displayBounds } from "@/lib/drawing/display-bounds";
+import { drawPlan } from "@/lib/drawing/draw-plan";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { exercisePoints } from "@/lib/exercise/exercise-points";
 
 /** White paper round the drawings, millimetres. */
-const MARGIN_MM = { side: 11, top: 7, foot: 16, planFoot: 9 } as const;
+const MARGIN_MM = { side: 11, top: 7, foot: 19 } as const;
 /** A named point keeps this much paper round it. */
 const POINT_ROOM_MM = 8;
+/** So does everything drawn on the plan, its lettering too. */
+const EDGE_ROOM_MM = 2;
 
 export type SheetBounds = { readonly picture: Bounds; readonly plan: Bounds };
 
@@ -28,15 +33,18 @@ export function sheetBounds(exercise: Exercise): SheetBounds {
   );
   const plan = cover(
     {
-      left: -half - MARGIN_MM.side * mm,
-      right: half + MARGIN_MM.side * mm,
-      bottom: -apron - MARGIN_MM.planFoot * mm,
-      top: depth + MARGIN_MM.top * mm,
+      left: -half,
+      right: half,
+      bottom: -apron,
+      top: depth,
     },
-    points.map((point) => [point.at[0], point.at[1]]),
-    POINT_ROOM_MM * mm,
+    [
+      ...points.map((point): [number, number] => [point.at[0], point.at[1]]),
+      ...cornersOf(displayBounds(drawPlan(exercise), exercise.scaleRatio)),
+    ],
+    EDGE_ROOM_MM * mm,
   );
-  return { picture, plan };
+  return { picture, plan: aboutCentreLine(plan) };
 }
 
 /** Both drawings as wide as the wider of the two, so that one stands over the other. */
@@ -44,6 +52,21 @@ export function sameWidth({ picture, plan }: SheetBounds): SheetBounds {
   const left = Math.min(picture.left, plan.left);
   const right = Math.max(picture.right, plan.right);
   return { picture: { ...picture, left, right }, plan: { ...plan, left, right } };
+}
+
+/** As much on either side, so that the centre line stands in the middle of its pane, over or under the picture's. */
+function aboutCentreLine(bounds: Bounds): Bounds {
+  const half = Math.max(-bounds.left, bounds.right);
+  return { ...bounds, left: -half, right: half };
+}
+
+function cornersOf(box: PlaneBox | null): [number, number][] {
+  return box
+    ? [
+        [box[0], box[1]],
+        [box[2], box[3]],
+      ]
+    : [];
 }
 
 function cover(bounds: Bounds, points: readonly (readonly [number, number])[], room: number): Bounds {

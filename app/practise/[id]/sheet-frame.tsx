@@ -1,8 +1,8 @@
 "use client";
 
 import Link from "next/link";
-import { type ReactNode, useEffect, useLayoutEffect, useRef } from "react";
-import { LookSwitch } from "@/app/_look/look-switch";
+import { type ReactNode, useEffect, useLayoutEffect, useMemo, useRef } from "react";
+import { LookDisclosure, LookSwitch } from "@/app/_look/look-switch";
 import { useSheet } from "@/app/_sheet/sheet-context";
 import type { Grade } from "@/lib/grading/grade";
 import { usePractice, usePracticeRoom } from "./practice-context";
@@ -16,24 +16,28 @@ const useBrowserLayoutEffect = typeof window === "undefined" ? useEffect : useLa
 export function SheetFrame({
   sheet,
   grade,
+  planAway,
   children,
 }: {
   readonly sheet: readonly [number, number];
   readonly grade: Grade;
+  /** On a narrow sheet the plan can be put away. */
+  readonly planAway: boolean;
   readonly children: ReactNode;
 }) {
   const { bounds, exercise } = usePracticeRoom();
   const { views } = useSheet();
   const keeping = usePractice((practice) => practice.keeping);
   const frame = useRef<HTMLDivElement>(null);
-  const { layout, narrow, change } = useLayout(frame, bounds);
+  const { layout, narrow, phone, change } = useLayout(frame, bounds);
 
+  const laid = useMemo(() => (layout === "stacked" && !phone ? sameWidth(bounds) : bounds), [layout, phone, bounds]);
   useBrowserLayoutEffect(() => {
-    const laid = layout === "stacked" ? sameWidth(bounds) : bounds;
-    views.getState().lay(layout === "beside" ? "never" : narrow ? "if-room" : "always", laid.picture, laid.plan);
-  }, [layout, narrow, bounds, views]);
+    views
+      .getState()
+      .lay(layout === "beside" || phone ? "never" : narrow ? "if-room" : "always", laid.picture, laid.plan);
+  }, [layout, narrow, phone, laid, views]);
 
-  const laid = layout === "stacked" ? sameWidth(bounds) : bounds;
   const [pictureHigh, planHigh] = [laid.picture.top - laid.picture.bottom, laid.plan.top - laid.plan.bottom];
   const wide = laid.picture.right - laid.picture.left;
   return (
@@ -52,7 +56,7 @@ export function SheetFrame({
             {layout === "beside" ? "Put the plan under the picture" : "Put the plan beside the picture"}
           </button>
         )}
-        <LookSwitch />
+        {narrow ? <LookDisclosure /> : <LookSwitch />}
       </header>
       {!keeping && (
         <p className="table-note" role="status">
@@ -63,6 +67,7 @@ export function SheetFrame({
         ref={frame}
         className="sheet ruled"
         data-layout={narrow ? "narrow" : layout}
+        data-plan={narrow && planAway ? "away" : "out"}
         style={
           {
             "--picture-share": `${pictureHigh}fr`,

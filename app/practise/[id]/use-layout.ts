@@ -8,6 +8,8 @@ import { type SheetBounds, sameWidth } from "./sheet-bounds";
 const LAYOUT_KEY = "plasterline.layout";
 /** A sheet narrower than this, or higher than it is wide, has its step under the drawings. */
 const WIDE_PX = 900;
+/** On a sheet narrower than this the picture takes the whole width, whatever the plan's scale. */
+const PHONE_PX = 600;
 /** The share of a wide sheet's width that the step beside the drawings takes. */
 const NOTES_SHARE = 0.29;
 
@@ -52,5 +54,6 @@ export function useLayout(frame: RefObject<HTMLElement | null>, bounds: SheetBou
       // The choice holds for this page all the same.
     }
   };
-  return { layout, narrow, change };
+  const phone = size !== null && size.width < PHONE_PX;
+  return { layout, narrow, phone, change };
 }

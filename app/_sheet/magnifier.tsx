@@ -1,0 +1,62 @@
+"use client";
+
+import { useLayoutEffect, useRef } from "react";
+import { viewOfPane } from "./pane-state";
+import { useSheet } from "./sheet-context";
+import { type Plane, type PointOn, pxPerMm, toPx } from "./view";
+
+/** How much it magnifies, and its width on the screen, pixels. */
+const POWER = 3;
+const WIDTH_PX = 148;
+
+type Props = {
+  readonly plane: Plane;
+  /** The group it looks at. */
+  readonly drawingId: string;
+  /** Reads where the mark stands. */
+  readonly mark: () => readonly [number, number] | null;
+  /** Calls back whenever the mark moves. */
+  readonly watch: (moved: () => void) => () => void;
+};
+
+/** Shows what the finger hides: the drawing round the mark, larger, in the corner away from it. */
+export function Magnifier({ plane, drawingId, mark, watch }: Props) {
+  const { views, scaleRatio } = useSheet();
+  const glass = useRef<HTMLDivElement>(null);
+  const group = useRef<SVGGElement>(null);
+
+  useLayoutEffect(() => {
+    const look = () => {
+      const at = mark();
+      const box = glass.current;
+      if (!box) return;
+      box.style.display = at ? "" : "none";
+      if (!at) return;
+      const pane = views.getState()[plane];
+      const view = viewOfPane(pane);
+      const [x, y] = toPx(view, at as PointOn<Plane>);
+      group.current?.setAttribute(
+        "transform",
+        `translate(${WIDTH_PX / 2 - POWER * x} ${WIDTH_PX / 2 - POWER * y}) scale(${POWER})`,
+      );
+      box.style.setProperty("--unit", String(1.4 / (pxPerMm(view, scaleRatio) * POWER)));
+      box.dataset.corner = x > pane.size.width / 2 ? "left" : "right";
+    };
+    look();
+    const stops = [watch(look), views.subscribe(look)];
+    return () => {
+      for (const stop of stops) stop();
+    };
+  }, [plane, mark, watch, views, scaleRatio]);
+
+  return (
+    <div ref={glass} className="magnifier" aria-hidden="true">
+      {/* biome-ignore lint/a11y/noSvgWithoutTitle: hidden from readers; it repeats the drawing */}
+      <svg width={WIDTH_PX} height={WIDTH_PX}>
+        <g ref={group}>
+          <use href={`#${drawingId}`} />
+        </g>
+      </svg>
+    </div>
+  );
+}

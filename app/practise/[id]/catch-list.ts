@@ -1,0 +1,135 @@
+import type { CatchLine, CatchPoint } from "@/app/_sheet/catch-points";
+import { crossings } from "@/app/_sheet/catch-points";
+import type { ConstructionLine } from "@/app/_sheet/construction-line";
+import type { Plane } from "@/app/_sheet/view";
+import type { Exercise } from "@/lib/exercise/exercise";
+import type { LengthUnits } from "@/lib/measure/length";
+import { printLength } from "@/lib/measure/print-length";
+import { project } from "@/lib/perspective/project";
+import { centreVanishingPoint, distancePoints } from "@/lib/perspective/vanishing-point";
+import { sayPoint } from "@/lib/plan/say-point";
+import { ruleTicks } from "@/lib/stage/plaster-line-rule";
+import { backWallCorners } from "@/lib/stage/stage";
+import type { DrawnPoints } from "./drawn-points";
+import type { PracticeRoom } from "./practice-context";
+
+type Pair = readonly [number, number];
+const SIDES = ["stage right", "stage left"] as const;
+
+/** Everything on one drawing that the straightedge can be laid to: fixed points, marks, crossings. */
+export function catchList(
+  room: PracticeRoom,
+  plane: Plane,
+  drawn: DrawnPoints,
+  blue: readonly ConstructionLine[],
+): readonly CatchPoint[] {
+  const picture = plane === "picture";
+  const points = picture
+    ? [...picturePoints(room.exercise), ...drawnNames(room, drawn)]
+    : [...planPoints(room.exercise), ...cornerPoints(room)];
+  const lines = picture ? [...pictureLines(room.exercise), ...drawnLines(room, drawn)] : planLines(room);
+  const here = blue.filter((line) => line.plane === plane).map(blueLine);
+  return [...points, ...crossings(lines, here, room.bounds[plane])];
+}
+
+/** A construction line as one that can be crossed: it runs past its ends. */
+function blueLine({ from, to, id }: ConstructionLine): CatchLine {
+  return { from, to, name: `line ${id}`, endless: true };
+}
+
+function picturePoints({ stage, viewer, units }: Exercise): CatchPoint[] {
+  const half = stage.opening.width / 2;
+  const corner = (at: Pair, name: string): CatchPoint => ({ at, name });
+  return [
+    corner(centreVanishingPoint(viewer), "the CVP"),
+    ...SIDES.flatMap((side, i) => {
+      const x = i === 0 ? -half : half;
+      return [
+        corner([x, 0], `the opening's foot, ${side}`),
+        corner([x, stage.opening.height], `the opening's top, ${side}`),
+      ];
+    }),
+    ...backWall({ stage, viewer }).map((at, i) =>
+      corner(at, `the back wall's ${i < 2 ? "foot" : "top"}, ${SIDES[i % 2]}`),
+    ),
+    ...distancePoints(viewer).map((at, i) => corner(at, `the distance point on the ${i === 0 ? "left" : "right"}`)),
+    ...ruleTicks(stage.opening.width, units).map((x) => corner([x, 0], tickName(x, units))),
+  ];
+}
+
+function planPoints({ stage, units }: Exercise): CatchPoint[] {
+  const half = stage.opening.width / 2;
+  return [
+    ...SIDES.map(
+      (side, i): CatchPoint => ({ at: [i === 0 ? -half : half, stage.depth], name: `the back wall, ${side}` }),
+    ),
+    ...ruleTicks(stage.opening.width, units).map((x): CatchPoint => ({ at: [x, 0], name: tickName(x, units) })),
+  ];
+}
+
+function tickName(x: number, units: LengthUnits): string {
+  return x === 0 ? "the rule's zero" : `the rule's ${printLength(Math.abs(x), units)} ${x < 0 ? SIDES[0] : SIDES[1]}`;
+}
+
+function drawnNames({ points }: PracticeRoom, drawn: DrawnPoints): CatchPoint[] {
+  return [...drawn].flatMap(([name, at]) => {
+    const point = points.get(name);
+    return point ? [{ at, name: sayPoint(point) }] : [];
+  });
+}
+
+function cornerPoints({ exercise }: PracticeRoom): CatchPoint[] {
+  return [...exercise.plan.corners].map(([name, at]) => ({ at: [at[0], at[1]], name: `corner ${name}` }));
+}
+
+function backWall({ stage, viewer }: Pick<Exercise, "stage" | "viewer">): Pair[] {
+  return backWallCorners(stage).flatMap((corner): Pair[] => {
+    const seen = project(viewer, corner);
+    return seen.seen ? [[seen.at[0], seen.at[1]]] : [];
+  });
+}
+
+function pictureLines({ stage, viewer }: Exercise): CatchLine[] {
+  const half = stage.opening.width / 2;
+  const h = viewer.eyeHeight;
+  const line = (from: Pair, to: Pair, name: string): CatchLine => ({ from, to, name, endless: false });
+  const [footRight, footLeft] = backWall({ stage, viewer });
+  const floor =
+    footRight && footLeft
+      ? [
+          line(footRight, footLeft, "the back wall's foot"),
+          line([-half, 0], footRight, "the floor's edge, stage right"),
+          line([half, 0], footLeft, "the floor's edge, stage left"),
+        ]
+      : [];
+  return [
+    line([-half, h], [half, h], "the horizon"),
+    line([-half, 0], [half, 0], "the plaster line"),
+    line([0, 0], [0, stage.opening.height], "the centre line"),
+    line([-half, 0], [-half, stage.opening.height], "the opening's edge, stage right"),
+    line([half, 0], [half, stage.opening.height], "the opening's edge, stage left"),
+    ...floor,
+  ];
+}
+
+function drawnLines({ edges }: PracticeRoom, drawn: DrawnPoints): CatchLine[] {
+  return edges.flatMap(({ from, to, element }) => {
+    const [a, b] = [drawn.get(from), drawn.get(to)];
+    return a && b ? [{ from: a, to: b, name: `a line of ${element}`, endless: false }] : [];
+  });
+}
+
+function planLines({ exercise }: PracticeRoom): CatchLine[] {
+  const half = exercise.stage.opening.width / 2;
+  const { corners, walls } = exercise.plan;
+  const line = (from: Pair, to: Pair, name: string): CatchLine => ({ from, to, name, endless: false });
+  return [
+    line([-half, 0], [half, 0], "the plaster line"),
+    line([0, 0], [0, exercise.stage.depth], "the centre line"),
+    line([-half, exercise.stage.depth], [half, exercise.stage.depth], "the back wall"),
+    ...walls.flatMap((wall) => {
+      const [from, to] = [corners.get(wall.from), corners.get(wall.to)];
+      return from && to ? [line([from[0], from[1]], [to[0], to[1]], `wall ${wall.id}`)] : [];
+    }),
+  ];
+}

@@ -1,0 +1,92 @@
+"use client";
+
+import { useState } from "react";
+import { Press } from "@/app/_parts/press";
+import type { CatchPoint } from "@/app/_sheet/catch-points";
+import { usePractice, usePracticeRoom } from "./practice-context";
+
+type Props = {
+  /** What can be caught in the picture. */
+  readonly points: readonly CatchPoint[];
+  readonly onAway: () => void;
+};
+
+/** The straightedge in words: draw a line by choosing its two points, and rub lines out. */
+export function StraightedgeNotes({ points, onAway }: Props) {
+  const { store } = usePracticeRoom();
+  const lines = usePractice((practice) => practice.attempt.lines);
+  const [from, setFrom] = useState(0);
+  const [to, setTo] = useState(1);
+  const [first, second] = [points[from], points[to]];
+  const draw = () => {
+    if (!first || !second || first === second) return;
+    store.getState().draw({ plane: "picture", from: first.at, to: second.at, through: [first.name, second.name] });
+  };
+  return (
+    <div className="straightedge-notes">
+      <h2 className="notes-title">Straightedge</h2>
+      <div className="notes-words">
+        <p>
+          Draw from point to point, in the picture or the plan: tap the one, then the other, or drag. What lies near is
+          caught; elsewhere the end is free. The line runs on past both.
+        </p>
+        <div className="line-choice">
+          <PointList label="From" points={points} chosen={from} onChoose={setFrom} />
+          <PointList label="Through" points={points} chosen={to} onChoose={setTo} />
+          <Press weight="small" onClick={draw} disabled={!first || !second || from === to}>
+            Draw this line
+          </Press>
+        </div>
+        {lines.length > 0 && (
+          <ol className="line-list">
+            {lines.map((line) => (
+              <li key={line.id}>
+                <span>
+                  {line.id}. {line.plane === "plan" ? "Plan: " : ""}
+                  {line.through[0]} to {line.through[1]}
+                </span>
+                <Press
+                  weight="small"
+                  aria-label={`Rub out line ${line.id}`}
+                  onClick={() => store.getState().rub(line.id)}
+                >
+                  Rub out
+                </Press>
+              </li>
+            ))}
+          </ol>
+        )}
+      </div>
+      <div className="notes-presses">
+        <Press disabled={lines.length === 0} onClick={() => store.getState().rubAll()}>
+          Rub all out
+        </Press>
+        <Press weight="main" className="grow" onClick={onAway}>
+          Back to the mark
+        </Press>
+      </div>
+    </div>
+  );
+}
+
+type ListProps = {
+  readonly label: string;
+  readonly points: readonly CatchPoint[];
+  readonly chosen: number;
+  readonly onChoose: (index: number) => void;
+};
+
+function PointList({ label, points, chosen, onChoose }: ListProps) {
+  return (
+    <label className="point-list">
+      {label}
+      <select className="look-list" value={chosen} onChange={(event) => onChoose(Number(event.target.value))}>
+        {points.map((point, i) => (
+          <option key={point.name} value={i}>
+            {point.name}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}

@@ -1,0 +1,66 @@
+"use client";
+
+import { useStore } from "zustand";
+import { Press } from "@/app/_parts/press";
+import { viewOfPane, ZOOM_STEP } from "@/app/_sheet/pane-state";
+import { useSheet } from "@/app/_sheet/sheet-context";
+import { pxPerMm } from "@/app/_sheet/view";
+import { printScale } from "@/lib/measure/scale";
+import { usePractice, usePracticeRoom } from "./practice-context";
+
+/** A screen's millimetre by the definition of the CSS pixel: 96 to the inch. */
+const CSS_PX_PER_MM = 96 / 25.4;
+
+export type Tools = {
+  readonly straightedge: boolean;
+  readonly magnifier: boolean;
+  readonly onStraightedge: (on: boolean) => void;
+  readonly onMagnifier: (on: boolean) => void;
+  readonly planAway: boolean;
+  readonly onPlanAway: (away: boolean) => void;
+};
+
+/** Under the picture: its title and scale, and the tools, each in a word. */
+export function ToolRow({ straightedge, magnifier, onStraightedge, onMagnifier, planAway, onPlanAway }: Tools) {
+  const { exercise, store } = usePracticeRoom();
+  const { views } = useSheet();
+  const figure = usePractice((practice) => practice.attempt.figure);
+  const mayDraw = exercise.task.tools.includes("straightedge");
+  return (
+    <div className="tool-row">
+      <p className="drawing-title">
+        <span className="lettering">Picture {printScale(exercise.scale)}</span> <ShownAt />
+      </p>
+      <Press weight="small" className="narrow-only" aria-pressed={!planAway} onClick={() => onPlanAway(!planAway)}>
+        Plan
+      </Press>
+      {mayDraw && (
+        <Press weight="small" aria-pressed={straightedge} onClick={() => onStraightedge(!straightedge)}>
+          Straightedge
+        </Press>
+      )}
+      <Press weight="small" aria-pressed={magnifier} onClick={() => onMagnifier(!magnifier)}>
+        Magnifier
+      </Press>
+      <Press weight="small" aria-pressed={figure} onClick={() => store.getState().stand(!figure)}>
+        Figure
+      </Press>
+      <Press weight="small" onClick={() => views.getState().zoom("picture", ZOOM_STEP)}>
+        Closer
+      </Press>
+      <Press weight="small" onClick={() => views.getState().zoom("picture", 1 / ZOOM_STEP)}>
+        Further
+      </Press>
+      <Press weight="small" onClick={() => views.getState().whole("picture")}>
+        Whole
+      </Press>
+    </div>
+  );
+}
+
+/** How large the screen shows the paper. */
+function ShownAt() {
+  const { views, scaleRatio } = useSheet();
+  const times = useStore(views, (state) => (pxPerMm(viewOfPane(state.picture), scaleRatio) / CSS_PX_PER_MM).toFixed(1));
+  return <span className="shown-at">shown {times} × paper</span>;
+}
