@@ -14,19 +14,22 @@ const NUMBER = String.raw`\d+(?:\.\d+)?`;
 const INCHES = String.raw`(?:(?<whole>\d+)\s+)?(?<numerator>\d+)\/(?<denominator>\d+)|(?<inches>${NUMBER})`;
 const FEET_ONLY = new RegExp(`^(?<feet>${NUMBER})'$`);
 const INCHES_ONLY = new RegExp(`^(?:${INCHES})"$`);
-const FEET_AND_INCHES = new RegExp(String.raw`^(?<feet>\d+)'\s*-?\s*(?:${INCHES})"$`);
+const FEET_AND_INCHES = new RegExp(String.raw`^(?<feet>\d+)'\s*(?:-\s*)?(?:${INCHES})"$`);
 const METRIC = new RegExp(String.raw`^(?<amount>${NUMBER})\s*(?<unit>m|cm|mm)$`);
 
 const FORMS = [FEET_ONLY, INCHES_ONLY, FEET_AND_INCHES, METRIC].map((form) =>
   form.source
     .slice(1, -1)
     .replace(/\?<\w+>/g, "?:")
-    .replaceAll("'", "['’′‘]")
-    .replaceAll('"', "(?:[\"”″“]|'')"),
+    .replaceAll("'", "['’′]")
+    .replaceAll('"', '["”″]'),
 );
 
-/** What a written length looks like, for a schema; `parseLength` has the last word. */
-export const LENGTH_PATTERN = new RegExp(`^\\s*[-−]?\\s*(?:${FORMS.join("|")})\\s*$`);
+/**
+ * What a written length looks like, for a schema; `parseLength` has the last word. No two runs of spaces stand beside each
+ * other in it: a long line of blanks would otherwise be tried in every split.
+ */
+export const LENGTH_PATTERN = new RegExp(`^\\s*(?:[-−]\\s*)?(?:${FORMS.join("|")})\\s*$`);
 
 export const LENGTH_FORMS = `write it like 7'-3", 7' 3 1/2", 6", 7.25', 3.6 m, 360 cm or 450 mm`;
 
@@ -39,30 +42,27 @@ export function parseLength(written: number | string, units: LengthUnits): Parse
     if (!Number.isFinite(written)) return { ok: false, reason: "a length must be a finite number" };
     return { ok: true, metres: units === "ft-in" ? written * FOOT_M : written };
   }
-  const plain = written
-    .trim()
-    .replace(/[’′‘]/g, "'")
-    .replace(/[”″“]|''/g, '"')
-    .replace(/^−/, "-");
+  const plain = written.trim().replace(/[’′]/g, "'").replace(/[”″]/g, '"').replace(/^−/, "-");
   const negative = plain.startsWith("-");
-  const size = parseUnsigned(negative ? plain.slice(1).trimStart() : plain);
+  const size = parseUnsigned(negative ? plain.slice(1).trimStart() : plain, clip(written.trim()));
   if (typeof size === "string") return { ok: false, reason: size };
   return { ok: true, metres: negative ? -size : size };
 }
 
-function parseUnsigned(text: string): number | string {
+/** The size of a length without its sign, or why it is none; `shown` is what was read, for the message. */
+function parseUnsigned(text: string, shown: string): number | string {
   const metric = METRIC.exec(text)?.groups;
   if (metric)
-    return finite(Number(metric.amount) / PARTS_OF_A_METRE[metric.unit as keyof typeof PARTS_OF_A_METRE], text);
+    return finite(Number(metric.amount) / PARTS_OF_A_METRE[metric.unit as keyof typeof PARTS_OF_A_METRE], shown);
   const feetOnly = FEET_ONLY.exec(text)?.groups;
-  if (feetOnly) return finite(Number(feetOnly.feet) * FOOT_M, text);
+  if (feetOnly) return finite(Number(feetOnly.feet) * FOOT_M, shown);
   const both = FEET_AND_INCHES.exec(text)?.groups;
   const parts = both ?? INCHES_ONLY.exec(text)?.groups;
-  if (!parts) return `"${clip(text)}" is not a length: ${LENGTH_FORMS}`;
+  if (!parts) return `"${shown}" is not a length: ${LENGTH_FORMS}`;
   const inches = readInches(parts);
-  if (inches === null) return `"${clip(text)}" divides by zero`;
-  if (both && inches >= 12) return `"${clip(text)}" has 12 inches or more beside its feet: carry them into the feet`;
-  return finite((both ? Number(both.feet) : 0) * FOOT_M + inches * INCH_M, text);
+  if (inches === null) return `"${shown}" divides by zero`;
+  if (both && inches >= 12) return `"${shown}" has 12 inches or more beside its feet: carry them into the feet`;
+  return finite((both ? Number(both.feet) : 0) * FOOT_M + inches * INCH_M, shown);
 }
 
 function readInches(parts: Record<string, string | undefined>): number | null {
@@ -72,8 +72,8 @@ function readInches(parts: Record<string, string | undefined>): number | null {
   return Number(parts.whole ?? 0) + Number(parts.numerator) / denominator;
 }
 
-function finite(metres: number, text: string): number | string {
-  return Number.isFinite(metres) ? metres : `"${clip(text)}" is too long to be a length`;
+function finite(metres: number, shown: string): number | string {
+  return Number.isFinite(metres) ? metres : `"${shown}" is too long to be a length`;
 }
 
 /** Enough of what was read to recognise it in a message. */

@@ -6,13 +6,18 @@ export type Fineness = "exact" | "near";
 const INCH_PARTS: Readonly<Record<Fineness, number>> = { exact: 16, near: 1 };
 const METRIC_STEP_MM: Readonly<Record<Fineness, number>> = { exact: 1, near: 10 };
 
+/** Beyond this nothing is a length of a stage, and feet and inches lose their digits, metres. */
+const FARTHEST_SHOWN_M = 1e9;
+
 /**
  * A length as drafters write it: feet and inches from one foot up, inches under a foot (Parker, Sceno-Graphic
  * Techniques, ch. 6), metric in whole millimetres. Minus sign for negative lengths.
+ * Absurd lengths, which only a broken file brings, are said in words.
  */
 export function printLength(metres: number, units: LengthUnits, fineness: Fineness = "exact"): string {
   const sign = metres < 0 ? "-" : "";
   const size = Math.abs(metres);
+  if (!(size <= FARTHEST_SHOWN_M)) return "more than a million kilometres";
   const text = units === "m" ? printMillimetres(size, METRIC_STEP_MM[fineness]) : printFeet(size, INCH_PARTS[fineness]);
   return isZero(text) ? text : sign + text;
 }
