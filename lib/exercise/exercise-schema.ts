@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { parseScale } from "../measure/scale";
+import { FOOT_SCALES, parseScale } from "../measure/scale";
 import { FURNITURE_KINDS, OPENING_KINDS } from "../plan/plan";
 import { STRICTNESSES, TASK_KINDS, TOOLS, UNITS } from "./exercise";
 import { length, list, MAX_ELEMENTS, name, planPoint, strict, text } from "./schema-parts";
@@ -67,15 +67,15 @@ const plan = strict({
   columns: list(column).optional(),
 });
 
-const RAKE = /^1:\d+(?:\.\d+)?$/;
+/** One in so many; one in nothing is no rake. */
+const RAKE = /^1:(?=[\d.]*[1-9])\d{1,9}(?:\.\d{1,9})?$/;
+const RAKE_FORMS = { error: 'must be a rake | write 0, a ratio like 0.05, or "1:20"' };
 
 const stage = strict({
   opening: strict({ width: length, height: length }),
   depth: length,
   apron: length.optional(),
-  rake: z
-    .union([z.number(), z.string().regex(RAKE)], { error: 'must be a rake | write 0, a ratio like 0.05, or "1:20"' })
-    .optional(),
+  rake: z.union([z.number(), z.string().regex(RAKE, RAKE_FORMS)], RAKE_FORMS).optional(),
 });
 
 const viewer = strict({
@@ -102,10 +102,18 @@ const task = strict({
   strictness: z.enum(STRICTNESSES).optional(),
 });
 
+const SCALE_FORMS = `${FOOT_SCALES.join(", ")} or 1:N`;
+
+/** The scales a sheet may be drawn at: those of the architect's rule, and one to anything. */
+function isSheetScale(written: string): boolean {
+  const named = FOOT_SCALES.some((usual) => usual === written) || written.startsWith("1:");
+  return named && parseScale(written) !== null;
+}
+
 export const scale = z
   .string()
-  .refine((written) => parseScale(written) !== null, { error: "must be a scale | write it like 1/4in=1ft or 1:50" })
-  .meta({ description: "1/8in=1ft, 1/4in=1ft, 1/2in=1ft, ... or 1:N" });
+  .refine(isSheetScale, { error: `must be a scale | write one of ${SCALE_FORMS}` })
+  .meta({ description: SCALE_FORMS });
 
 export const version = z
   .int({ error: "must be a whole number | write 1" })

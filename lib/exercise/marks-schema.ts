@@ -3,9 +3,17 @@ import { scale, version } from "./exercise-schema";
 import { POINTING_DEVICES } from "./marks";
 import { list, name, strict, text } from "./schema-parts";
 
+/** Farther than any sheet, metres; the figures of a grade would no longer be finite. */
+const FARTHEST_M = 1e12;
+
+const coordinate = z
+  .number({ error: "must be a finite number | metres" })
+  .min(-FARTHEST_M, { error: "lies on no sheet | check its unit: metres" })
+  .max(FARTHEST_M, { error: "lies on no sheet | check its unit: metres" });
+
 const mark = strict({
   point: text,
-  at: z.tuple([z.number(), z.number()], { error: "must be a place | two finite numbers, metres" }),
+  at: z.tuple([coordinate, coordinate], { error: "must be a place | two finite numbers, metres" }),
   with: z.enum(POINTING_DEVICES).optional(),
 });
 

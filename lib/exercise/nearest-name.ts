@@ -19,6 +19,9 @@ export function editDistance(a: string, b: string): number {
 /** Longest name worth comparing: the work grows with the product of the lengths. */
 const LONGEST_NAME = 200;
 
+/** Guesses offered in one list of findings: looking for the nearest of thousands takes time, and nobody reads more. */
+export const MOST_GUESSES = 20;
+
 /** The known name nearest to one that was written, letter case aside; null when there are none. */
 export function nearestName(written: string, known: Iterable<string>): string | null {
   const word = written.slice(0, LONGEST_NAME).toLowerCase();

@@ -27,7 +27,7 @@ function problemsOfIssue(issue: z.core.$ZodIssue, input: unknown): readonly Prob
   }
   const found = valueAt(input, issue.path);
   const where = jsonPointer(issue.path);
-  const name = issue.path.length > 0 ? `"${clip(String(issue.path.at(-1)))}"` : "the file";
+  const name = nameOf(issue.path);
   if (found === undefined) return [{ where, message: `${name} is missing`, hint: missingHint(issue) }];
   const [message, hint] = wordsFor(issue);
   return [{ where, message: `${name} ${message}; this is ${show(found)}`, hint }];
@@ -68,6 +68,13 @@ function withArticle(expected: string): string {
   return EXPECTED[expected] ?? expected;
 }
 
+/** The field a path leads to, as a message names it: `"height"`, or `entry 2 of "at"` in a list. */
+function nameOf(path: readonly PropertyKey[]): string {
+  const last = path.at(-1);
+  if (last === undefined) return "the file";
+  return typeof last === "number" ? `entry ${last + 1} of ${nameOf(path.slice(0, -1))}` : `"${clip(String(last))}"`;
+}
+
 function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
   return path.reduce<unknown>(
     (value, key) =>
@@ -81,6 +88,7 @@ export function show(value: unknown): string {
   if (value === null) return "null";
   if (Array.isArray(value)) return `a list of ${value.length}`;
   if (typeof value === "object") return "an object";
+  if (typeof value === "number") return String(value); // JSON would call a number too large for it null
   return clip(JSON.stringify(value) ?? String(value));
 }
 

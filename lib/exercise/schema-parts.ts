@@ -47,9 +47,9 @@ export const planPoint = z
 export const MAX_NAME = 64;
 const NAME = /^[\p{L}\p{N}](?:[\p{L}\p{N}_-]*)$/u;
 
-/** Names that every object carries already; building from them is refused. */
+/** Names that every object or function carries already; building from them is refused. */
 export function isReservedName(name: string): boolean {
-  return name in {};
+  return name in {} || name === "prototype";
 }
 
 /** A name that can stand in the name of a point: letters, digits, - and _. */

@@ -4,7 +4,7 @@ import type { Exercise } from "./exercise";
 import type { ProjectedPoint } from "./exercise-points";
 import { type Finding, fault, note } from "./finding";
 import { insideFrame } from "./inside-frame";
-import { nearestName } from "./nearest-name";
+import { MOST_GUESSES, nearestName } from "./nearest-name";
 import { tolerances } from "./tolerance";
 
 /** A floor mark is hard to grade when its tolerance on paper spans more of the depth than this, metres. */
@@ -16,8 +16,8 @@ type Points = ReadonlyMap<string, ProjectedPoint>;
 export function checkMarks(exercise: Exercise, points: Points): readonly Finding[] {
   const { marks, given, kind } = exercise.task;
   const findings: Finding[] = [
-    ...given.flatMap((name, i) => checkName(name, `/task/given/${i}`, points)),
-    ...marks.flatMap((name, i) => checkName(name, `/task/marks/${i}`, points)),
+    ...checkNames(given, "/task/given", points),
+    ...checkNames(marks, "/task/marks", points),
   ];
   if (marks.length === 0) findings.push(fault("/task/marks", "the task asks for no marks", "list the points to place"));
   const taken = new Set(given);
@@ -35,7 +35,11 @@ export function checkMarks(exercise: Exercise, points: Points): readonly Finding
     const point = points.get(name);
     if (point && kind === "picture-to-plan" && !point.onFloor)
       findings.push(
-        fault(where, `${name} is not on the floor, so it cannot be read back on to the plan`, "ask for feet"),
+        note(
+          where,
+          `${name} is not on the floor: the plan shows it in the place of what is under it`,
+          "ask for feet, each place once",
+        ),
       );
     if (point?.picture && !insideFrame(exercise.stage, exercise.viewer, point.picture))
       findings.push(note(where, `${name} falls outside the frame of the picture`, "ask for a point inside it"));
@@ -43,10 +47,15 @@ export function checkMarks(exercise: Exercise, points: Points): readonly Finding
   return [...findings, ...hardMarks(exercise, points)];
 }
 
-function checkName(name: string, where: string, points: Points): readonly Finding[] {
-  if (points.has(name)) return [];
-  const near = nearestName(name, points.keys());
-  return [fault(where, `${name} names no point of the plan`, near ? `did you mean ${near}?` : "draw the plan first")];
+function checkNames(names: readonly string[], where: string, points: Points): readonly Finding[] {
+  return names
+    .map((name, i) => ({ name, where: `${where}/${i}` }))
+    .filter(({ name }) => !points.has(name))
+    .map(({ name, where }, i) => {
+      const near = i < MOST_GUESSES ? nearestName(name, points.keys()) : null;
+      const hint = near ? `did you mean ${near}?` : "name a point of the plan, like B.foot";
+      return fault(where, `${name} names no point of the plan`, hint);
+    });
 }
 
 function hardMarks(exercise: Exercise, points: Points): readonly Finding[] {

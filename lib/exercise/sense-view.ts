@@ -1,8 +1,9 @@
+import { listEdges } from "../plan/list-edges";
 import type { NamedPoint } from "../plan/named-point";
 import type { Exercise } from "./exercise";
 import type { ProjectedPoint } from "./exercise-points";
 import { type Finding, fault, note } from "./finding";
-import { insideFrame } from "./inside-frame";
+import { crossesFrame, insideFrame } from "./inside-frame";
 
 type Points = ReadonlyMap<string, ProjectedPoint>;
 
@@ -24,7 +25,7 @@ export function checkView(exercise: Exercise, points: Points): readonly Finding[
           ),
         )
       : []),
-    ...(all.some(inFrame) || all.length === 0
+    ...(all.some(inFrame) || all.length === 0 || someEdgeInFrame(exercise, points)
       ? []
       : [fault("/plan", "nothing of the plan is visible in the proscenium opening", "move the set into the opening")]),
     ...(all.length === 0
@@ -47,6 +48,14 @@ export function checkView(exercise: Exercise, points: Points): readonly Finding[
         ),
       ),
   ];
+}
+
+/** A backdrop wider and taller than the opening has no corner in the frame, and yet it is all that one sees. */
+function someEdgeInFrame({ plan, stage }: Exercise, points: Points): boolean {
+  return listEdges(plan, points).some(({ from, to }) => {
+    const [a, b] = [points.get(from)?.picture, points.get(to)?.picture];
+    return a && b ? crossesFrame(stage, a, b) : false;
+  });
 }
 
 function firstOfEachElement(points: readonly ProjectedPoint[]): readonly ProjectedPoint[] {

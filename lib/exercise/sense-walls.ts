@@ -5,7 +5,7 @@ import { openingJambs, type WallLine, wallLine } from "../plan/wall-line";
 import { floorHeight } from "../stage/stage";
 import type { Exercise } from "./exercise";
 import { type Finding, fault } from "./finding";
-import { nearestName } from "./nearest-name";
+import { MOST_GUESSES, nearestName } from "./nearest-name";
 
 /** Room for rounding where an opening ends with its wall, metres. */
 const SLACK_M = 1e-6;
@@ -21,7 +21,7 @@ export function checkWalls(exercise: Exercise): readonly Finding[] {
     const where = `/plan/walls/${i}`;
     const missing = (["from", "to"] as const).filter((end) => !plan.corners.has(wall[end]));
     for (const end of missing) {
-      const near = nearestName(wall[end], plan.corners.keys());
+      const near = findings.length < MOST_GUESSES ? nearestName(wall[end], plan.corners.keys()) : null;
       findings.push(
         fault(
           `${where}/${end}`,
