@@ -2,12 +2,15 @@ import type { Exercise } from "../exercise/exercise";
 import { exercisePoints, type ProjectedPoint } from "../exercise/exercise-points";
 import type { Mark, MarkSet } from "../exercise/marks";
 import { tolerances } from "../exercise/tolerance";
+import type { Asked } from "../habits/asked";
+import type { MarkHabit } from "../habits/claim";
+import { classify } from "../habits/classify";
+import { sayHabits } from "../habits/say-habits";
 import { parseScale } from "../measure/scale";
-import type { PicturePoint, StagePoint } from "../stage/frame";
-import { floorHeight } from "../stage/stage";
+import type { PicturePoint, PlanPoint } from "../stage/frame";
 import type { FeedbackWords, Grade, GradedMark } from "./grade";
 import { fitViewer, type Sighting } from "./implied-viewer";
-import { type Judged, judgeMark } from "./judge-mark";
+import { type Judged, judgeMark, standsAt } from "./judge-mark";
 import { sayHow } from "./say-how";
 import { sayMeaning } from "./say-meaning";
 import { sayWhere } from "./say-where";
@@ -27,7 +30,15 @@ export function gradeMarks(exercise: Exercise, set: MarkSet): Grade {
   const judged = asked.flatMap(({ point, mark }) =>
     mark ? [judgeMark(exercise, point, mark.at, ownFoot(exercise, points, placed, point), scaleRatio)] : [],
   );
-  const marks = judged.map((mark) => gradeMark(exercise, mark, allowed.get(mark.point.name) as number, scaleRatio));
+  const observed = judged.flatMap((mark) =>
+    mark.seen === null ? [] : [{ ...mark, mark: mark.seen, toleranceMm: allowed.get(mark.point.name) as number }],
+  );
+  const found = classify(exercise, points, observed, scaleRatio);
+  const marks = judged.map((mark) => {
+    const i = observed.findIndex(({ point }) => point === mark.point);
+    const held = { habits: found.marks[i] ?? [], asked: found.asked[i] ?? null };
+    return gradeMark(exercise, mark, held, allowed.get(mark.point.name) as number, scaleRatio);
+  });
   return {
     exercise: exercise.id,
     outcome: marks.length === 0 ? "unready" : "scored",
@@ -40,7 +51,7 @@ export function gradeMarks(exercise: Exercise, set: MarkSet): Grade {
           ),
     marks,
     missing: asked.filter(({ mark }) => !mark).map(({ name }) => name),
-    habits: [],
+    habits: found.claims,
     impliedViewer: fitViewer(
       judged.map((mark) => sighting(exercise, mark)),
       exercise.viewer,
@@ -75,12 +86,20 @@ function ownFoot(
   return mark ? { point: known(points, point.over), at: mark.at as PicturePoint } : null;
 }
 
-function gradeMark(exercise: Exercise, judged: Judged, toleranceMm: number, scaleRatio: number): GradedMark {
+type Held = { readonly habits: readonly MarkHabit[]; readonly asked: Asked | null };
+
+function gradeMark(
+  exercise: Exercise,
+  judged: Judged,
+  { habits, asked }: Held,
+  toleranceMm: number,
+  scaleRatio: number,
+): GradedMark {
   const within = judged.offMm !== null && judged.offMm <= toleranceMm;
   const words: FeedbackWords = {
     where: sayWhere(judged, within, toleranceMm, scaleRatio),
     means: within ? "" : sayMeaning(judged, exercise),
-    why: sayWhy(judged, within, exercise),
+    why: (!within && asked && sayHabits(habits, asked)) || sayWhy(judged, within, exercise),
     how: within ? "" : sayHow(judged, exercise),
   };
   return {
@@ -91,7 +110,8 @@ function gradeMark(exercise: Exercise, judged: Judged, toleranceMm: number, scal
     toleranceMm,
     score: scoreMark(judged.offMm, toleranceMm),
     plan: judged.plan,
-    habit: null,
+    habit: habits[0]?.id ?? null,
+    habitPlace: habits[0]?.place ?? null,
     feedback: [words.where, words.means, words.why, words.how].filter((part) => part !== "").join(" "),
     words,
   };
@@ -100,7 +120,5 @@ function gradeMark(exercise: Exercise, judged: Judged, toleranceMm: number, scal
 /** What a mark says of the eye: the place of the stage, and where it was drawn. Of a plan mark, the place it was read as. */
 function sighting(exercise: Exercise, { point, at, target }: Judged): Sighting {
   if (exercise.task.kind === "plan-to-picture") return { stage: point.at, picture: at as PicturePoint };
-  const [x, y] = at;
-  const stood: StagePoint = [x, y, floorHeight(exercise.stage, y) + point.base];
-  return { stage: stood, picture: target };
+  return { stage: standsAt(exercise, point, at as PlanPoint), picture: target };
 }

@@ -61,7 +61,7 @@ function judgePlanMark(
   truth: PicturePoint,
   scaleRatio: number,
 ): Judged {
-  const stood = project(exercise.viewer, [x, y, floorHeight(exercise.stage, y) + point.base]);
+  const stood = project(exercise.viewer, standsAt(exercise, point, [x, y]));
   return {
     point,
     at: [x, y],
@@ -72,6 +72,11 @@ function judgePlanMark(
     plan: { across: x - point.at[0], upstage: y - point.at[1] },
     s: point.s as number,
   };
+}
+
+/** A point moved to another place of the plan: what stands on the floor follows it, the rest keeps its own level. */
+export function standsAt({ stage }: Pick<Exercise, "stage">, point: ProjectedPoint, [x, y]: PlanPoint): StagePoint {
+  return [x, y, point.onFloor ? floorHeight(stage, y) + point.base : point.at[2]];
 }
 
 /** Where a point belongs when its foot stands where the student put it; null when that foot shows no place. */
