@@ -63,7 +63,7 @@ function printable(result: Grade) {
     exercise: result.exercise,
     score: result.score,
     outcome: result.outcome,
-    marks: result.marks.map(({ words, ...mark }) => mark),
+    marks: result.marks.map(({ words, habitPlace, ...mark }) => mark),
     missing: result.missing,
     habits: result.habits,
     impliedViewer: result.impliedViewer,

@@ -1,3 +1,4 @@
+import type { HabitClaim } from "../habits/claim";
 import type { PicturePoint, PlanPoint } from "../stage/frame";
 
 /** What an error means on the stage, metres, mark minus truth: of a place on the floor, or of a height. */
@@ -27,16 +28,12 @@ export type GradedMark = {
   readonly score: number;
   /** Null where the mark means no place on the stage (a foot marked on or above the horizon). */
   readonly plan: StageError | null;
+  /** The habit that explains the mark, claimed over the set or only likely at this mark (then put as a question). */
   readonly habit: string | null;
+  /** Where that habit puts the mark, in the picture; for showing it beside the truth. */
+  readonly habitPlace: PicturePoint | null;
   readonly feedback: string;
   readonly words: FeedbackWords;
-};
-
-export type HabitClaim = {
-  readonly id: string;
-  readonly odds: number;
-  readonly marks: readonly string[];
-  readonly amount: number | null;
 };
 
 /** The eye that best explains the marks, metres, with the root mean square of what it leaves unexplained, paper millimetres. */

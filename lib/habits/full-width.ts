@@ -1,0 +1,13 @@
+import { printLength } from "../measure/print-length";
+import type { Habit } from "./habit";
+import { isFloor, NOTHING_M, only } from "./sight-lines";
+
+/** Keeps the plan's offset at depth: (x, Z_T). */
+export const fullWidth: Habit = {
+  id: "full-width",
+  applies: (asked) => isFloor(asked) && Math.abs(asked.point.at[1]) > NOTHING_M,
+  predict: ({ point, target }) => only([[point.at[0], target[1]]]),
+  predictPlan: ({ point, target }) => [{ variant: "", at: [target[0], point.at[1]] }],
+  say: ({ point, exercise }) =>
+    `You kept the plan's offset, ${printLength(Math.abs(point.at[0]), exercise.units, "near")}, at its true size. Only on the plaster line is it true; at this depth it is drawn at ${Math.round((point.s ?? 1) * 100)} %, in along the ray to the CVP.`,
+};
