@@ -14,6 +14,23 @@ export function refused(...errors: readonly CallError[]): Outcome {
   return { exitCode: 2, out: "", errors };
 }
 
+/**
+ * What goes to standard error: one JSON document, with the first error and how many more there are; in words, every error.
+ * Empty when there are none.
+ */
+export function printErrors(errors: readonly CallError[], inWords: boolean): string {
+  const [first, ...rest] = errors;
+  if (!first) return "";
+  if (inWords) return errors.map((error) => `${inPlainWords(error)}\n`).join("");
+  const more = rest.length === 0 ? "" : ` (${rest.length} more: --text lists them)`;
+  return `${JSON.stringify({ error: { ...first, hint: `${first.hint}${more}` } })}\n`;
+}
+
+function inPlainWords({ file, where, message, hint }: CallError): string {
+  const place = [file, where].filter((part) => part !== null && part !== "").join(" at ");
+  return `${place === "" ? "" : `${place}: `}${message}. ${hint}.`;
+}
+
 export function wrongCall(message: string, hint: string): Outcome {
   return refused({ file: null, where: "", message, hint });
 }

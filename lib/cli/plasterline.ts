@@ -1,3 +1,4 @@
+import { printErrors, wrongCall } from "./outcome";
 import { runCommand } from "./run-command";
 
 /** The command line: words in, one JSON document (or words) out, never a stack trace. */
@@ -7,23 +8,15 @@ async function main(): Promise<void> {
   process.stdout.on("error", () => {
     process.exitCode ??= 0; // the reader has gone; there is nobody left to tell
   });
-  try {
-    const { exitCode, out, errors } = await runCommand(words);
-    if (out !== "") process.stdout.write(`${out}\n`);
-    for (const error of errors)
-      process.stderr.write(
-        inWords
-          ? `${[error.file, error.where].filter(Boolean).join(" at ")}${error.file || error.where ? ": " : ""}${error.message}. ${error.hint}.\n`
-          : `${JSON.stringify({ error })}\n`,
-      );
-    process.exitCode = exitCode;
-  } catch (error) {
-    const message = error instanceof Error ? error.message : String(error);
-    process.stderr.write(
-      `${JSON.stringify({ error: { file: null, where: "", message: `something went wrong inside: ${message}`, hint: "please report it with the files" } })}\n`,
-    );
-    process.exitCode = 2;
-  }
+  const { exitCode, out, errors } = await runCommand(words).catch((error: unknown) =>
+    wrongCall(
+      `something went wrong inside: ${error instanceof Error ? error.message : String(error)}`,
+      "please report it with the files",
+    ),
+  );
+  if (out !== "") process.stdout.write(`${out}\n`);
+  process.stderr.write(printErrors(errors, inWords));
+  process.exitCode = exitCode;
 }
 
 await main();

@@ -1,12 +1,12 @@
-import { createReadStream, readFileSync, statSync } from "node:fs";
+import { closeSync, openSync, readSync, statSync } from "node:fs";
 import { resolve } from "node:path";
-import { createInterface } from "node:readline";
 import { checkSense } from "../exercise/check-sense";
 import type { Exercise } from "../exercise/exercise";
 import type { Problem } from "../exercise/problem";
 import { readExercise } from "../exercise/read-exercise";
 import { MAX_FILE_BYTES } from "../exercise/read-json";
 import type { CallError } from "./outcome";
+import { readLines } from "./read-lines";
 
 export type Input<Value> =
   | { readonly ok: true; readonly value: Value }
@@ -17,17 +17,17 @@ export function resolvePath(file: string): string {
   return resolve(process.env.INIT_CWD ?? process.cwd(), file);
 }
 
-/** Why a path cannot be read as a file of at most `most` bytes, or null. */
-function whyUnreadable(file: string, most: number): CallError | null {
-  const refuse = (message: string, hint: string): CallError => ({ file, where: "", message, hint });
-  try {
-    const stats = statSync(resolvePath(file));
-    if (stats.isDirectory()) return refuse("this is a folder", "name a file in it");
-    if (stats.size > most) return refuse("the file is larger than 1 MiB", "split it");
-    return null;
-  } catch (error) {
-    return refuse(`the file cannot be read: ${reason(error)}`, "check its name and place");
-  }
+function isFolder(file: string): boolean {
+  return statSync(resolvePath(file), { throwIfNoEntry: false })?.isDirectory() ?? false;
+}
+
+function folderInstead<Value>(file: string): Input<Value> {
+  return { ok: false, errors: [{ file, where: "", message: "this is a folder", hint: "name a file in it" }] };
+}
+
+function unreadable<Value>(file: string, error: unknown): Input<Value> {
+  const message = `the file cannot be read: ${reason(error)}`;
+  return { ok: false, errors: [{ file, where: "", message, hint: "check its name and place" }] };
 }
 
 function reason(error: unknown): string {
@@ -37,18 +37,24 @@ function reason(error: unknown): string {
   return code === "" ? "something went wrong" : code;
 }
 
+/** The text of a file, or of one too large no more than shows that it is: then `readJson` refuses it. */
 export function readText(file: string): Input<string> {
-  const wrong = whyUnreadable(file, MAX_FILE_BYTES);
-  if (wrong) return { ok: false, errors: [wrong] };
   try {
-    return { ok: true, value: readFileSync(resolvePath(file), "utf8") };
+    return isFolder(file) ? folderInstead(file) : { ok: true, value: readStart(resolvePath(file), MAX_FILE_BYTES + 1) };
   } catch (error) {
-    return {
-      ok: false,
-      errors: [
-        { file, where: "", message: `the file cannot be read: ${reason(error)}`, hint: "check its name and place" },
-      ],
-    };
+    return unreadable(file, error);
+  }
+}
+
+function readStart(path: string, most: number): string {
+  const opened = openSync(path, "r");
+  try {
+    const bytes = Buffer.alloc(most);
+    let size = 0;
+    for (let read = 1; read > 0 && size < most; size += read) read = readSync(opened, bytes, size, most - size, null);
+    return bytes.toString("utf8", 0, size);
+  } finally {
+    closeSync(opened);
   }
 }
 
@@ -88,18 +94,16 @@ export async function* readPieces(file: string): AsyncGenerator<Piece> {
     yield { file, line: null, text: readText(file) };
     return;
   }
-  const wrong = whyUnreadable(file, Number.POSITIVE_INFINITY);
-  if (wrong) {
-    yield { file, line: null, text: { ok: false, errors: [wrong] } };
-    return;
-  }
   let line = 0;
-  for await (const text of createInterface({
-    input: createReadStream(resolvePath(file)),
-    crlfDelay: Number.POSITIVE_INFINITY,
-  })) {
-    line += 1;
-    if (text.trim() !== "") yield { file, line, text: { ok: true, value: text } };
+  try {
+    if (isFolder(file)) yield { file, line: null, text: folderInstead(file) };
+    else
+      for await (const text of readLines(resolvePath(file), MAX_FILE_BYTES)) {
+        line += 1;
+        if (text.trim() !== "") yield { file, line, text: { ok: true, value: text } };
+      }
+  } catch (error) {
+    yield { file, line: null, text: unreadable(file, error) };
   }
 }
 
