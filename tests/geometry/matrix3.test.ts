@@ -51,6 +51,14 @@ describe("invert3", () => {
       ],
     },
     {
+      what: "a row that is that sum but for a rounding",
+      matrix: [
+        [1, 2, 3],
+        [4, 5, 6],
+        [5, 7, 9.000000000000002],
+      ],
+    },
+    {
       what: "no number",
       matrix: [
         [Number.NaN, 0, 0],

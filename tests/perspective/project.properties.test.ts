@@ -37,9 +37,10 @@ describe("back-projection gives back what was projected", () => {
     const found = backProjectToFloor(viewer, { rake }, seen(viewer, [x, y, z]), base);
     if (!found.found) throw new Error(`No place is found: ${found.reason}.`);
     const reach = viewer.distance + Math.abs(y) + Math.abs(x);
-    // The nearer the eye is to the level of the floor, the less of the depth the picture holds.
-    const conditioned =
-      (SAME * reach * (reach + viewer.eyeHeight)) / (viewer.distance * Math.abs(viewer.eyeHeight - base));
+    // The nearer the eye is to the level of the floor, or of its slope drawn on, the less of the depth the picture holds.
+    const above = viewer.eyeHeight - base;
+    const gap = Math.min(Math.abs(above), Math.abs(above + rake * viewer.distance));
+    const conditioned = (SAME * reach * (reach + viewer.eyeHeight)) / (viewer.distance * gap);
     expect(Math.abs(found.at[0] - x)).toBeLessThanOrEqual(conditioned);
     expect(Math.abs(found.at[1] - y)).toBeLessThanOrEqual(conditioned);
     expect(Math.abs(found.at[2] - z)).toBeLessThanOrEqual(conditioned);
@@ -75,6 +76,17 @@ describe("back-projection gives back what was projected", () => {
     fc.assert(
       fc.property(withViewer(anyPlace), anyRake, real(0, 1), ([viewer, place], rake, share) => {
         const base = share * viewer.eyeHeight * 0.9;
+        const [x, y, z] = onFloor({ rake }, place);
+        expectRoundTrip(viewer, rake, base, [x, y, z + base]);
+      }),
+      seeded,
+    );
+  });
+
+  it("on a base over the eye, above a raked floor that does not climb out of the eye's level", () => {
+    fc.assert(
+      fc.property(withViewer(anyPlace), anyRake, real(0.1, 6), ([viewer, place], rake, over) => {
+        const base = viewer.eyeHeight + rake * viewer.distance + over;
         const [x, y, z] = onFloor({ rake }, place);
         expectRoundTrip(viewer, rake, base, [x, y, z + base]);
       }),

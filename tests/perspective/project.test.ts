@@ -30,6 +30,16 @@ describe("project", () => {
   });
 });
 
+describe("close to the plaster line", () => {
+  it("no digits are lost: a hair upstage moves a point by its own share of the way to the CVP", () => {
+    const upstage = 1e-9;
+    const seen = project({ distance: 12, eyeHeight: 3, offset: 5 }, [0, upstage, 0]);
+    if (!seen.seen) throw new Error("The point is not seen.");
+    expect(seen.at[0] / ((5 * upstage) / 12)).toBeCloseTo(1, 9);
+    expect(seen.at[1] / ((3 * upstage) / 12)).toBeCloseTo(1, 9);
+  });
+});
+
 describe("backProjectToFloor", () => {
   it.each<{ what: string; rake: number; base: number; at: PicturePoint; place: StagePoint }>([
     { what: "the plaster line", rake: 0, base: 0, at: [4, 0], place: [4, 0, 0] },

@@ -56,6 +56,11 @@ describe("wallVanishing", () => {
     }
   });
 
+  it("a wall from the apron on to a rake has the foot of its raked part", () => {
+    expect(vanishingOf([4, -1], [4, 5], 1 / 20).footVanishingPoint?.[1]).toBeCloseTo(3.6, 12);
+    expect(vanishingOf([4, 5], [4, -1], 1 / 20).footVanishingPoint?.[1]).toBeCloseTo(3.6, 12);
+  });
+
   it("on the apron of a raked stage the foot keeps to the horizon", () => {
     expect(vanishingOf([4, -3], [4, -1], 1 / 20).footVanishingPoint).toEqual([1, 3]);
   });
