@@ -21,7 +21,8 @@ export function stopTogether(child) {
   let asked = false;
   const stop = () => {
     asked = true;
-    child.kill("SIGTERM");
+    // As a key press would: the browser tests' runner leaves its server behind on any other signal.
+    child.kill("SIGINT");
     setTimeout(() => child.kill("SIGKILL"), PATIENCE_MS).unref();
   };
   for (const signal of STOP_SIGNALS) process.on(signal, stop);
