@@ -1,18 +1,49 @@
-import Link from "next/link";
+import type { Metadata } from "next";
 import { readCourse } from "./_course/course";
+import { CoverDrawing } from "./_home/cover-drawing";
+import { KeepWork } from "./_home/keep-work";
+import { StartPress } from "./_home/start-press";
+import { UnitList } from "./_home/unit-list";
+import { LookSwitch } from "./_look/look-switch";
+import "./_home/home.css";
 
+export const metadata: Metadata = { title: "Plasterline: draw a set in perspective from its plan" };
+
+/** The course as a drawing register: one press starts the first exercise, nothing to sign up for. */
 export default async function Home() {
-  const { exercises } = await readCourse();
+  const { exercises, broken } = await readCourse();
+  const cover = exercises.find((exercise) => exercise.plan.walls.length > 2) ?? exercises[0];
   return (
-    <main className="p-6">
-      <h1 className="lettering text-3xl">Plasterline</h1>
-      <ul>
-        {exercises.map((exercise) => (
-          <li key={exercise.id}>
-            <Link href={`/practise/${exercise.id}`}>{exercise.title}</Link>
-          </li>
-        ))}
-      </ul>
+    <main className="home">
+      <div className="home-look">
+        <LookSwitch />
+      </div>
+      <section className="cover ruled">
+        <div className="cover-words">
+          <h1 className="cover-title lettering">Plasterline</h1>
+          <p className="cover-lead">
+            Draw a stage set in one-point perspective from its ground plan. Place each corner by eye, see how far off it
+            is on the paper and what that means on the stage, and learn why.
+          </p>
+          <StartPress exercises={exercises.map(({ id, title }) => ({ id, title }))} />
+          <p className="cover-note">Nothing to sign up for. Your work stays in this browser.</p>
+        </div>
+        {cover && <CoverDrawing exercise={cover} />}
+      </section>
+      <UnitList exercises={exercises} />
+      {broken.length > 0 && (
+        <section className="register ruled">
+          <h2 className="lettering">Sheets that cannot be read</h2>
+          <ul>
+            {broken.map(({ file, problems }) => (
+              <li key={file}>
+                <code>{file}</code>: {problems[0]?.message} {problems[0]?.where && `(at ${problems[0].where})`}
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <KeepWork />
     </main>
   );
 }

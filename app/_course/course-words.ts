@@ -17,5 +17,5 @@ export const UNIT_WORDS: Readonly<Record<Unit, { readonly title: string; readonl
 
 /** A skill's identifier as words: `depth-by-eye` is "depth by eye". */
 export function skillWords(skill: string): string {
-  return skill.replaceAll("-", " ");
+  return skill.replaceAll("-", " ").replace(/\bcvp\b/, "CVP");
 }

@@ -41,7 +41,7 @@ export function findInCourse(course: Course, id: string): Found {
   const at = course.exercises.findIndex((exercise) => exercise.id === id);
   const exercise = course.exercises[at];
   if (!exercise) {
-    const entry = course.broken.find(({ file }) => file.split("/").at(-1) === `${id}.json`);
+    const entry = course.broken.find(({ file }) => nameOf(file) === id);
     return entry ? { kind: "broken", entry } : { kind: "unknown" };
   }
   const unit = course.exercises.filter((each) => each.unit === exercise.unit);
@@ -52,4 +52,9 @@ export function findInCourse(course: Course, id: string): Found {
     sheet: [unit.indexOf(exercise) + 1, unit.length],
     next: next ? { id: next.id, title: next.title } : null,
   };
+}
+
+/** A file's name without its ending, and without the number that may put it in order. */
+function nameOf(file: string): string {
+  return (file.split("/").at(-1) ?? "").replace(/^\d+-/, "").replace(/\.json$/, "");
 }

@@ -78,7 +78,14 @@ export function Board({ sheet }: { readonly sheet: readonly [number, number] }) 
         graded={graded}
         magnified={magnified || finger}
         tools={
-          <ToolRow straightedge={ruling} magnifier={magnified} onStraightedge={setRuling} onMagnifier={setMagnified} />
+          <ToolRow
+            straightedge={ruling}
+            magnifier={magnified}
+            planAway={planAway}
+            onStraightedge={setRuling}
+            onMagnifier={setMagnified}
+            onPlanAway={setPlanAway}
+          />
         }
       />
       <PlanPane asked={asked} edge={ruling ? planEdge : null} />

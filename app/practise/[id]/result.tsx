@@ -1,37 +1,86 @@
 "use client";
 
 import Link from "next/link";
+import { useEffect, useMemo, useRef } from "react";
+import { LookSwitch } from "@/app/_look/look-switch";
 import { Press, PressLink } from "@/app/_parts/press";
-import { usePracticeRoom } from "./practice-context";
-import { stepTitle } from "./step-words";
+import { saveFile } from "@/app/_parts/save-file";
+import { markSetOf } from "@/app/_progress/attempt";
+import { printScale } from "@/lib/measure/scale";
+import { usePractice, usePracticeRoom } from "./practice-context";
+import { ResultDrawing } from "./result-drawing";
+import { ResultTable } from "./result-table";
+import { eyeWords, strayWords } from "./result-words";
 import { useGrade } from "./use-grade";
+import "./result.css";
 
-export function Result({
-  next,
-}: {
+type Props = {
   readonly sheet: readonly [number, number];
   readonly next: { readonly id: string; readonly title: string } | null;
-}) {
-  const { exercise, store, points } = usePracticeRoom();
+};
+
+/** The finished sheet: the whole drawing with its corrections, the marks, the score, what to make of it. */
+export function Result({ sheet, next }: Props) {
+  const { exercise, store } = usePracticeRoom();
+  const marks = usePractice((practice) => practice.attempt.marks);
   const grade = useGrade();
+  const title = useRef<HTMLHeadingElement>(null);
+  useEffect(() => title.current?.focus({ preventScroll: true }), []);
+  const score = Math.round(grade.score ?? 0);
+  const words = useMemo(() => strayWords(grade.marks, exercise.units), [grade, exercise]);
+  const eye = eyeWords(grade.impliedViewer, exercise.viewer, exercise);
+  const within = grade.marks.filter((mark) => mark.offMm !== null && mark.offMm <= mark.toleranceMm).length;
+
+  const download = () => {
+    const set = markSetOf({ exercise: exercise.id, version: exercise.version, marks }, exercise.scale);
+    saveFile(`${exercise.id}.marks.json`, `${JSON.stringify(set, null, 2)}\n`);
+  };
   return (
-    <main className="p-6">
-      <Link href="/">Plasterline</Link>
-      <h1 className="lettering text-2xl">{exercise.title}</h1>
-      <p>Score: {grade.score === null ? "none" : Math.round(grade.score)}</p>
-      <ul>
-        {grade.marks.map((mark) => {
-          const point = points.get(mark.point);
-          return (
-            <li key={mark.point}>
-              {point ? stepTitle(point) : mark.point}: {Math.round(mark.score)}
-            </li>
-          );
-        })}
-      </ul>
-      <div className="flex gap-4">
-        <Press onClick={() => store.getState().again()}>Again</Press>
-        {next && <PressLink href={`/practise/${next.id}`}>Next: {next.title}</PressLink>}
+    <main className="result">
+      <header className="table-edge">
+        <Link href="/" className="plain-link lettering" prefetch={false}>
+          Plasterline
+        </Link>
+        <span className="table-title">
+          {exercise.title}, sheet {sheet[0]} of {sheet[1]}
+        </span>
+        <LookSwitch />
+      </header>
+      <div className="result-sheet ruled">
+        <div className="result-drawing">
+          <ResultDrawing grade={grade} />
+          <p className="drawing-title">
+            <span className="lettering">Picture {printScale(exercise.scale)}</span>{" "}
+            <span className="shown-at">graphite: yours; red and dashed: true</span>
+          </p>
+        </div>
+        <section className="result-words" aria-label="Result">
+          <h1 ref={title} tabIndex={-1} className="result-score">
+            <span className="small-lettering">Score</span> <span className="result-number">{score}</span>{" "}
+            <span className="result-of">of 100</span>
+          </h1>
+          <p>
+            {within} of {grade.marks.length} marks lie within what a hand is allowed.
+          </p>
+          {words.map((each) => (
+            <p key={each}>{each}</p>
+          ))}
+          {eye !== "" && <p>{eye}</p>}
+          <div className="result-presses">
+            {next ? (
+              <PressLink href={`/practise/${next.id}`} weight="main">
+                Next: {next.title}
+              </PressLink>
+            ) : (
+              <PressLink href="/" weight="main">
+                To the list of exercises
+              </PressLink>
+            )}
+            <Press onClick={() => store.getState().again()}>Draw it again</Press>
+            <Press onClick={download}>Save the marks</Press>
+          </div>
+        </section>
+        <ResultTable grade={grade} />
       </div>
     </main>
   );

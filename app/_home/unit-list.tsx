@@ -1,0 +1,62 @@
+import Link from "next/link";
+import { skillWords, UNIT_WORDS } from "@/app/_course/course-words";
+import { StillDrawing } from "@/app/_sheet/still-drawing";
+import { displayBounds } from "@/lib/drawing/display-bounds";
+import { drawPlan } from "@/lib/drawing/draw-plan";
+import { type Exercise, UNITS } from "@/lib/exercise/exercise";
+import { printScale } from "@/lib/measure/scale";
+import { RecordCell } from "./record-cell";
+
+/** The units of the course, each a register of its sheets. */
+export function UnitList({ exercises }: { readonly exercises: readonly Exercise[] }) {
+  return UNITS.flatMap((unit) => {
+    const sheets = exercises.filter((exercise) => exercise.unit === unit);
+    if (sheets.length === 0) return [];
+    return [
+      <section key={unit} className="register ruled" aria-labelledby={`unit-${unit}`}>
+        <header className="register-head">
+          <h2 id={`unit-${unit}`} className="lettering">
+            {UNIT_WORDS[unit].title}
+          </h2>
+          <p>{UNIT_WORDS[unit].trains}</p>
+        </header>
+        <ul className="register-rows">
+          {sheets.map((exercise, i) => (
+            <SheetRow key={exercise.id} exercise={exercise} number={i + 1} />
+          ))}
+        </ul>
+      </section>,
+    ];
+  });
+}
+
+function SheetRow({ exercise, number }: { readonly exercise: Exercise; readonly number: number }) {
+  const plan = drawPlan(exercise).filter((item) => item.kind === "stroke");
+  const box = displayBounds(plan, exercise.scaleRatio);
+  return (
+    <li className="register-row">
+      <span className="register-number lettering">{number}</span>
+      <span className="register-plan" aria-hidden="true">
+        {box && (
+          <StillDrawing
+            list={plan}
+            bounds={{ left: box[0], bottom: box[1], right: box[2], top: box[3] }}
+            scaleRatio={exercise.scaleRatio}
+            pxPerMm={0.6}
+            label=""
+          />
+        )}
+      </span>
+      <span className="register-title">
+        <Link href={`/practise/${exercise.id}`} prefetch={false}>
+          {exercise.title}
+        </Link>
+        <span className="register-skills">{exercise.skills.map(skillWords).join(", ")}</span>
+      </span>
+      <span className="register-fact">Level {exercise.level}</span>
+      <span className="register-fact">{exercise.task.marks.length} marks</span>
+      <span className="register-fact register-scale">{printScale(exercise.scale)}</span>
+      <RecordCell id={exercise.id} version={exercise.version} />
+    </li>
+  );
+}
