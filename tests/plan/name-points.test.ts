@@ -1,0 +1,299 @@
+import { describe, expect, it } from "vitest";
+import { readExerciseJson } from "@/lib/exercise/read-exercise";
+import { namePoints } from "@/lib/plan/name-points";
+import type { NamedPoints } from "@/lib/plan/named-point";
+import { readTideOffice } from "../fixtures/tide-office";
+
+const FOOT_M = 0.3048;
+const TURN_COS = Math.cos(Math.PI / 9);
+const TURN_SIN = Math.sin(Math.PI / 9);
+/** Length of the wall from C (9, 14) to E (12.5, 5), feet. */
+const W4 = Math.sqrt(3.5 ** 2 + 9 ** 2);
+
+/** The named points of a plan in metres on a rake of 1:20, written as a file. */
+function pointsOnRake(plan: object): NamedPoints {
+  const reading = readExerciseJson({
+    format: "plasterline.exercise/1",
+    id: "raked",
+    title: "Raked",
+    unit: "sets",
+    level: 1,
+    units: "m",
+    scale: "1:50",
+    stage: { opening: { width: 10, height: 6 }, depth: 8, rake: "1:20" },
+    viewer: { distance: 10, eyeHeight: 2 },
+    plan,
+    task: { kind: "plan-to-picture" },
+  });
+  if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
+  return namePoints(reading.exercise.plan, reading.exercise.stage);
+}
+
+function expectPlace(points: NamedPoints, name: string, place: readonly number[]) {
+  const at = points.get(name)?.at;
+  expect(at, `${name} is a point`).toBeDefined();
+  expect(at).toHaveLength(3);
+  place.forEach((length, i) => {
+    expect(at?.[i], `${name}[${i}]`).toBeCloseTo(length, 9);
+  });
+}
+
+describe("the named points of the tide office", () => {
+  const exercise = readTideOffice();
+  const points = namePoints(exercise.plan, exercise.stage);
+
+  // In the file's feet, worked by hand from the plan.
+  it.each([
+    ["R.foot", [-17, 3, 0]],
+    ["R.top", [-17, 3, 14]],
+    ["B.foot", [-7, 14, 0]],
+    ["B.top", [-7, 14, 14]],
+    ["E.foot", [12.5, 5, 0]],
+    ["W3.lookout.start.sill", [3, 14, 2.75]],
+    ["W3.lookout.start.head", [3, 14, 8]],
+    ["W3.lookout.end.sill", [7, 14, 2.75]],
+    ["W3.lookout.end.head", [7, 14, 8]],
+    ["W4.door.start.sill", [9 + (4 * 3.5) / W4, 14 - (4 * 9) / W4, 0]],
+    ["W4.door.end.sill", [9 + (7 * 3.5) / W4, 14 - (7 * 9) / W4, 0]],
+    ["W4.door.end.head", [9 + (7 * 3.5) / W4, 14 - (7 * 9) / W4, 7]],
+    ["P1.1.foot", [0, 10, 0]],
+    ["P1.2.top", [8, 10, 8 / 12]],
+    ["P1.3.foot", [8, 14, 0]],
+    ["P1.4.top", [0, 14, 8 / 12]],
+    ["S1.1.start", [2, 9, 4 / 12]],
+    ["S1.1.end", [6, 9, 4 / 12]],
+    // corners of the desk before turning: 1 left-near, 2 right-near, 3 right-far, 4 left-far; 20 degrees counter-clockwise
+    ["desk.1.foot", [-4 - 2.5 * TURN_COS + 1.25 * TURN_SIN, 7.5 - 2.5 * TURN_SIN - 1.25 * TURN_COS, 0]],
+    ["desk.2.foot", [-4 + 2.5 * TURN_COS + 1.25 * TURN_SIN, 7.5 + 2.5 * TURN_SIN - 1.25 * TURN_COS, 0]],
+    ["desk.3.top", [-4 + 2.5 * TURN_COS - 1.25 * TURN_SIN, 7.5 + 2.5 * TURN_SIN + 1.25 * TURN_COS, 2.5]],
+    ["desk.4.top", [-4 - 2.5 * TURN_COS - 1.25 * TURN_SIN, 7.5 - 2.5 * TURN_SIN + 1.25 * TURN_COS, 2.5]],
+    ["K1.centre.foot", [6, 7, 0]],
+    ["K1.centre.top", [6, 7, 10]],
+  ] as const)("%s stands at %o ft", (name, feet) => {
+    expectPlace(
+      points,
+      name,
+      feet.map((length) => length * FOOT_M),
+    );
+  });
+
+  it("are these and no others, corners first, in the plan's order", () => {
+    const pair = (name: string) => [`${name}.foot`, `${name}.top`];
+    const jambs = (name: string) => ["start.sill", "start.head", "end.sill", "end.head"].map((end) => `${name}.${end}`);
+    expect([...points.keys()]).toEqual([
+      ...["R", "A", "B", "C", "E"].flatMap(pair),
+      ...["W3.lookout", "W4.door"].flatMap(jambs),
+      ...["P1.1", "P1.2", "P1.3", "P1.4"].flatMap(pair),
+      ...["S1.1.start", "S1.1.end"],
+      ...["desk.1", "desk.2", "desk.3", "desk.4", "K1.centre"].flatMap(pair),
+    ]);
+  });
+
+  it("know what they stand over", () => {
+    expect(points.get("B.top")?.over).toBe("B.foot");
+    expect(points.get("W3.lookout.end.head")?.over).toBe("W3.lookout.end.sill");
+    expect(points.get("B.foot")?.over).toBeNull();
+    expect(points.get("S1.1.end")?.over).toBeNull();
+  });
+
+  it("lie on the floor where a foot or a sill of 0 does", () => {
+    const onFloor = [...points.values()].filter((point) => point.onFloor).map(({ name }) => name);
+    expect(onFloor).toContain("W4.door.start.sill");
+    expect(onFloor).toContain("P1.3.foot");
+    expect(onFloor).not.toContain("W3.lookout.start.sill");
+    expect(onFloor).not.toContain("B.top");
+    expect(onFloor).not.toContain("S1.1.start");
+  });
+});
+
+describe("corners", () => {
+  it("give a top for each wall where the walls end at different heights", () => {
+    const points = pointsOnRake({
+      corners: { A: [-3, 2], B: [-1, 5], C: [2, 5] },
+      walls: [
+        { id: "W1", from: "A", to: "B", height: 4 },
+        { id: "W2", from: "B", to: "C", height: 3 },
+      ],
+    });
+    expect(points.has("B.top")).toBe(false);
+    expectPlace(points, "B.top.W1", [-1, 5, 4]);
+    expectPlace(points, "B.top.W2", [-1, 5, 3]);
+    expect(points.get("B.top.W2")?.over).toBe("B.foot");
+    expectPlace(points, "A.top", [-3, 2, 4]);
+    expectPlace(points, "C.top", [2, 5, 3]);
+  });
+
+  it("give one top where base and height come to the same", () => {
+    const points = pointsOnRake({
+      corners: { A: [-3, 2], B: [-1, 5], C: [2, 5] },
+      walls: [
+        { id: "W1", from: "A", to: "B", height: 4 },
+        { id: "W2", from: "B", to: "C", height: 3, base: 1 },
+      ],
+    });
+    expectPlace(points, "B.top", [-1, 5, 4]);
+    // the lower wall's foot is the corner's
+    expectPlace(points, "B.foot", [-1, 5, 0.25]);
+    expectPlace(points, "C.foot", [2, 5, 1.25]);
+  });
+
+  it("in no wall are plain points on the floor", () => {
+    const points = pointsOnRake({ corners: { Q: [1, 4], P: [1, -0.5] } });
+    expect([...points.keys()]).toEqual(["Q.foot", "P.foot"]);
+    expectPlace(points, "Q.foot", [1, 4, 0.2]);
+    expectPlace(points, "P.foot", [1, -0.5, 0]);
+  });
+
+  it("keep level tops on a rake: height is measured at the plaster line", () => {
+    const points = pointsOnRake({
+      corners: { A: [-3, 0], B: [-3, 6] },
+      walls: [{ id: "W1", from: "A", to: "B", height: 4 }],
+    });
+    expectPlace(points, "A.foot", [-3, 0, 0]);
+    expectPlace(points, "B.foot", [-3, 6, 0.3]);
+    expectPlace(points, "A.top", [-3, 0, 4]);
+    expectPlace(points, "B.top", [-3, 6, 4]);
+  });
+});
+
+describe("openings on a rake", () => {
+  const wall = (openings: readonly object[], more: object = {}) =>
+    pointsOnRake({
+      corners: { A: [-3, 2], B: [-3, 6] },
+      walls: [{ id: "W1", from: "A", to: "B", height: 4, openings, ...more }],
+    });
+
+  it("measure sill and head, level, from the floor under the opening's middle", () => {
+    const points = wall([{ id: "w", kind: "window", at: 1, width: 2, sill: 0.9, head: 2.1 }]);
+    // middle at y = 4, floor 0.2
+    expectPlace(points, "W1.w.start.sill", [-3, 3, 1.1]);
+    expectPlace(points, "W1.w.end.sill", [-3, 5, 1.1]);
+    expectPlace(points, "W1.w.start.head", [-3, 3, 2.3]);
+    expectPlace(points, "W1.w.end.head", [-3, 5, 2.3]);
+  });
+
+  it("let a sill of 0 follow the floor, under a level head", () => {
+    const points = wall([{ id: "d", kind: "door", at: 1, width: 2, head: 2 }]);
+    expectPlace(points, "W1.d.start.sill", [-3, 3, 0.15]);
+    expectPlace(points, "W1.d.end.sill", [-3, 5, 0.25]);
+    expectPlace(points, "W1.d.start.head", [-3, 3, 2.2]);
+    expectPlace(points, "W1.d.end.head", [-3, 5, 2.2]);
+  });
+
+  it("add the wall's base", () => {
+    const points = wall(
+      [
+        { id: "d", kind: "door", at: 1, width: 2, head: 2 },
+        { id: "w", kind: "window", at: 3.2, width: 0.6, sill: 1, head: 2 },
+      ],
+      { base: 0.5 },
+    );
+    expectPlace(points, "W1.d.start.sill", [-3, 3, 0.65]);
+    expectPlace(points, "W1.d.end.head", [-3, 5, 2.7]);
+    // middle at y = 5.5, floor 0.275
+    expectPlace(points, "W1.w.end.sill", [-3, 5.8, 1.775]);
+    expectPlace(points, "A.top", [-3, 2, 4.5]);
+  });
+});
+
+describe("platforms, stairs, furniture and columns on a rake", () => {
+  it("hold a platform's top level from the floor at its first corner, plus its base", () => {
+    const outline = [
+      [0, 4],
+      [2, 4],
+      [2, 6],
+      [0, 6],
+    ];
+    const points = pointsOnRake({
+      platforms: [
+        { id: "P1", outline, height: 0.4 },
+        { id: "P2", outline: [[0, 6], ...outline.slice(0, 3)], height: 0.4, base: 0.1 },
+      ],
+    });
+    expectPlace(points, "P1.1.foot", [0, 4, 0.2]);
+    expectPlace(points, "P1.3.foot", [2, 6, 0.3]);
+    for (const [i, [x, y]] of outline.entries())
+      expectPlace(points, `P1.${i + 1}.top`, [x as number, y as number, 0.6]);
+    expectPlace(points, "P2.1.top", [0, 6, 0.8]);
+    expectPlace(points, "P2.2.top", [0, 4, 0.8]);
+    expectPlace(points, "P2.2.foot", [0, 4, 0.3]);
+  });
+
+  it("let a stair climb to the left of its nosing, a tread back and a riser up for each step", () => {
+    const steps = { steps: 3, tread: 0.3, riser: 0.15 };
+    const points = pointsOnRake({
+      stairs: [
+        {
+          id: "up",
+          nosing: [
+            [1, 4],
+            [2, 4],
+          ],
+          ...steps,
+        }, // climbs upstage
+        {
+          id: "right",
+          nosing: [
+            [1, 4],
+            [1, 2],
+          ],
+          ...steps,
+          base: 1,
+        }, // climbs to stage left, +x
+      ],
+    });
+    expectPlace(points, "up.1.start", [1, 4, 0.35]);
+    expectPlace(points, "up.1.end", [2, 4, 0.35]);
+    expectPlace(points, "up.3.start", [1, 4.6, 0.65]);
+    expectPlace(points, "up.3.end", [2, 4.6, 0.65]);
+    expectPlace(points, "right.1.start", [1, 4, 1.35]);
+    // level from end to end: measured from the floor at the first point
+    expectPlace(points, "right.1.end", [1, 2, 1.35]);
+    expectPlace(points, "right.2.start", [1.3, 4, 1.5]);
+    expect(points.has("up.4.start")).toBe(false);
+  });
+
+  it("hold furniture level from the floor at its centre, plus its base, its feet on the floor", () => {
+    const points = pointsOnRake({
+      furniture: [{ id: "bed", kind: "bed", at: [0, 4], turn: 90, width: 2, depth: 1, height: 0.5, base: 0.1 }],
+    });
+    // a quarter turn counter-clockwise takes left-near (-1, -0.5) to (0.5, -1)
+    expectPlace(points, "bed.1.foot", [0.5, 3, 0.25]);
+    expectPlace(points, "bed.2.foot", [0.5, 5, 0.35]);
+    expectPlace(points, "bed.3.foot", [-0.5, 5, 0.35]);
+    expectPlace(points, "bed.4.foot", [-0.5, 3, 0.25]);
+    for (const i of [1, 2, 3, 4]) expect(points.get(`bed.${i}.top`)?.at[2]).toBeCloseTo(0.8, 9);
+  });
+
+  it("measure a column from the floor at its centre, plus its base", () => {
+    const points = pointsOnRake({ columns: [{ id: "K", at: [2, 6], diameter: 0.4, height: 3, base: 0.2 }] });
+    expectPlace(points, "K.centre.foot", [2, 6, 0.5]);
+    expectPlace(points, "K.centre.top", [2, 6, 3.5]);
+  });
+});
+
+describe("what cannot be placed", () => {
+  it("is left out: an opening of a wall without its corner, a nosing of no length, a platform without an outline", () => {
+    const points = pointsOnRake({
+      corners: { A: [0, 1] },
+      walls: [
+        { id: "W1", from: "A", to: "B", height: 3, openings: [{ id: "d", kind: "door", at: 1, width: 1, head: 2 }] },
+        { id: "W2", from: "A", to: "A", height: 3, openings: [{ id: "d", kind: "door", at: 1, width: 1, head: 2 }] },
+      ],
+      platforms: [{ id: "P1", outline: [], height: 1 }],
+      stairs: [
+        {
+          id: "S1",
+          nosing: [
+            [1, 1],
+            [1, 1],
+          ],
+          steps: 2,
+          tread: 0.3,
+          riser: 0.15,
+        },
+      ],
+    });
+    expect([...points.keys()]).toEqual(["A.foot", "A.top"]);
+  });
+});
