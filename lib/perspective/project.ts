@@ -12,7 +12,11 @@ export type Projection =
  * s = D / (D + y), X = ex + (x - ex) s, Z = h + (z - h) s (similar triangles; the pinhole camera of any optics text).
  * A point level with the eye or behind it (y <= -D) is not seen, nor is anything when the eye is not before the plane.
  */
-export function project(viewer: Viewer, [x, y, z]: StagePoint): Projection {
+export function project(viewer: Viewer, point: StagePoint): Projection {
+  // Read by index: taking a tuple apart goes through its iterator, which costs a third of the time.
+  const x = point[0];
+  const y = point[1];
+  const z = point[2];
   const { distance, eyeHeight, offset } = viewer;
   const depth = distance + y;
   if (!(distance > 0 && depth > 0)) return { seen: false };
@@ -20,14 +24,13 @@ export function project(viewer: Viewer, [x, y, z]: StagePoint): Projection {
   return { seen: true, at: [x + (offset - x) * drawnIn, z + (eyeHeight - z) * drawnIn], s: distance / depth };
 }
 
-export type FloorPlace =
-  | { readonly found: true; readonly at: StagePoint }
-  | { readonly found: false; readonly reason: "on or above the horizon" | "behind the eye" };
+export type FloorPlace = { readonly found: true; readonly at: StagePoint } | { readonly found: false };
 
 /**
  * The place on the stage floor, or on a surface `base` metres above it, that a picture point shows: the inverse of
  * `project` on that floor. On the level floor y = D (Z - b) / (h - Z); upstage of the plaster line of a floor of rake k,
  * y = D (Z - b) / (h + k D - Z). A point on or beyond the floor's own horizon shows no place on it.
+ * Of a base over the eye on a rake a picture point can show two places; the one upstage is taken.
  */
 export function backProjectToFloor(
   viewer: Viewer,
@@ -36,16 +39,13 @@ export function backProjectToFloor(
   base = 0,
 ): FloorPlace {
   const { distance, eyeHeight, offset } = viewer;
-  const height = Z - base;
-  const below = eyeHeight - base;
-  // Seen from above (the usual case) a floor rises in the picture as it recedes; seen from under, it falls.
-  const upstage = below >= 0 ? height >= 0 : height <= 0;
-  const horizon = eyeHeight + (upstage ? stage.rake * distance : 0);
-  const left = horizon - Z;
-  if (!(below >= 0 ? left > 0 : left < 0)) return { found: false, reason: "on or above the horizon" };
-  const y = (distance * height) / left;
-  const depth = distance + y;
-  if (!(depth > 0 && Number.isFinite(y))) return { found: false, reason: "behind the eye" };
+  const depthOn = (rake: number) => (distance * (Z - base)) / (eyeHeight + rake * distance - Z);
+  const upstage = depthOn(stage.rake);
+  const before = depthOn(0);
+  const y = upstage >= 0 && Number.isFinite(upstage) ? upstage : before;
+  const onRake = y >= 0 && y === upstage;
+  const onLevel = y < 0 && y > -distance;
+  if (!(Number.isFinite(y) && (onRake || onLevel))) return { found: false };
   return { found: true, at: [X + ((X - offset) * y) / distance, y, floorHeight(stage, y) + base] };
 }
 

@@ -14,7 +14,12 @@ export type WallVanishing = {
   readonly measuringPoint: PicturePoint | null;
 };
 
-export function wallVanishing(plan: Plan, wall: Wall, stage: Pick<Stage, "rake">, viewer: Viewer): WallVanishing {
+export function wallVanishing(
+  plan: Pick<Plan, "corners">,
+  wall: Wall,
+  stage: Pick<Stage, "rake">,
+  viewer: Viewer,
+): WallVanishing {
   const line = wallLine(plan, wall);
   const level = line && vanishingPoint(viewer, [line.along[0], line.along[1], 0]);
   if (!line || !level) return { vanishingPoint: null, footVanishingPoint: null, measuringPoint: null };

@@ -35,7 +35,7 @@ function bend([ax, az]: PicturePoint, [bx, bz]: PicturePoint, [cx, cz]: PictureP
 describe("back-projection gives back what was projected", () => {
   function expectRoundTrip(viewer: Viewer, rake: number, base: number, [x, y, z]: StagePoint) {
     const found = backProjectToFloor(viewer, { rake }, seen(viewer, [x, y, z]), base);
-    if (!found.found) throw new Error(`No place is found: ${found.reason}.`);
+    if (!found.found) throw new Error("No place is found.");
     const reach = viewer.distance + Math.abs(y) + Math.abs(x);
     // The nearer the eye is to the level of the floor, or of its slope drawn on, the less of the depth the picture holds.
     const above = viewer.eyeHeight - base;
@@ -83,11 +83,13 @@ describe("back-projection gives back what was projected", () => {
     );
   });
 
-  it("on a base over the eye, above a raked floor that does not climb out of the eye's level", () => {
+  it("on a base over the eye, upstage on a raked floor", () => {
     fc.assert(
-      fc.property(withViewer(anyPlace), anyRake, real(0.1, 6), ([viewer, place], rake, over) => {
-        const base = viewer.eyeHeight + rake * viewer.distance + over;
-        const [x, y, z] = onFloor({ rake }, place);
+      fc.property(withViewer(anyPlace), anyRake, real(0.1, 6), ([viewer, [x, depth]], rake, over) => {
+        const y = Math.abs(depth); // before the plaster line such a base can hide behind its own rake: two places, one picture point
+        const base = viewer.eyeHeight + over;
+        fc.pre(Math.abs(viewer.eyeHeight + rake * viewer.distance - base) > 0.05);
+        const z = rake * y;
         expectRoundTrip(viewer, rake, base, [x, y, z + base]);
       }),
       seeded,
@@ -98,7 +100,7 @@ describe("back-projection gives back what was projected", () => {
     fc.assert(
       fc.property(anyViewer, real(-20, 20), real(0, 20), (viewer, X, above) => {
         const found = backProjectToFloor(viewer, { rake: 0 }, [X, viewer.eyeHeight + above]);
-        expect(found).toEqual({ found: false, reason: "on or above the horizon" });
+        expect(found).toEqual({ found: false });
       }),
       seeded,
     );

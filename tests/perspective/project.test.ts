@@ -51,7 +51,7 @@ describe("backProjectToFloor", () => {
     { what: "a ceiling's level, over the eye", rake: 0, base: 5, at: [3, 4], place: [5, 12, 5] },
   ])("$what", ({ rake, base, at, place }) => {
     const found = backProjectToFloor(viewer, { rake }, at, base);
-    if (!found.found) throw new Error(found.reason);
+    if (!found.found) throw new Error("no place is found");
     for (const i of [0, 1, 2] as const) expect(found.at[i]).toBeCloseTo(place[i], 12);
   });
 
@@ -62,10 +62,7 @@ describe("backProjectToFloor", () => {
     { what: "under the horizon, for a level over the eye", rake: 0, base: 5, at: [3, 2] },
     { what: "on a level seen edge on", rake: 0, base: 3, at: [3, 3] },
   ])("no place is shown $what", ({ rake, base, at }) => {
-    expect(backProjectToFloor(viewer, { rake }, at, base)).toEqual({
-      found: false,
-      reason: "on or above the horizon",
-    });
+    expect(backProjectToFloor(viewer, { rake }, at, base)).toEqual({ found: false });
   });
 
   it("a picture point above a raked stage's level horizon, and under its own, shows a place on the rake", () => {

@@ -16,7 +16,7 @@ const wall: Wall = {
 };
 
 function planWith(corners: Plan["corners"]): Plan {
-  return { corners, walls: [wall], platforms: [], stairs: [], furniture: [], columns: [] };
+  return { corners, walls: [wall], platforms: [], stairs: [], furniture: [], columns: [], masking: [] };
 }
 
 function vanishingOf(from: PlanPoint, to: PlanPoint, rake = 0) {
