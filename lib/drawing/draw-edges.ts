@@ -33,6 +33,7 @@ const WEIGHT: Readonly<Record<EdgeKind, LineWeight>> = {
   stair: "thin",
   furniture: "thin",
   column: "thin",
+  masking: "thin",
 };
 
 /** The set that edges belong to, for what is not a straight edge: arch heads and glazing bars. */

@@ -7,6 +7,7 @@ import { makeStroke } from "./make-stroke";
 import { drawColumn } from "./plan-symbols/draw-column";
 import { drawFurniture, letterFurniture } from "./plan-symbols/draw-furniture";
 import { drawGuards, letterGuards } from "./plan-symbols/draw-guards";
+import { drawMasking, letterMasking } from "./plan-symbols/draw-masking";
 import { drawPlatform, letterPlatform } from "./plan-symbols/draw-platform";
 import { drawStageBox } from "./plan-symbols/draw-stage-box";
 import { drawStair, letterStair } from "./plan-symbols/draw-stair";
@@ -21,8 +22,8 @@ const CROSS_ARM_MM = 1.2;
  * The ground plan of an exercise as a drafter draws it: a display list in plan metres, [x, y] with y up the sheet.
  *
  * Usage: `drawPlan(exercise)`, then give each stroke to `handPath` or `ruledPath` by its `hand`, in order, or the whole
- * to `toSvg`. Ids are unique and start with `plan.`, then `stage`, `wall`, `corner`, `platform`, `stair`, `furniture` or
- * `column` and the element's own id, so that a sheet can find and brighten one element. Lettering is laid out for the
+ * to `toSvg`. Ids are unique and start with `plan.`, then `stage`, `wall`, `corner`, `platform`, `stair`, `furniture`,
+ * `column` or `masking` and the element's own id, so that a sheet can find and brighten one element. Lettering is laid out for the
  * exercise's own scale. A teaching sketch is not a construction drawing: local codes and licensed practice decide.
  */
 export function drawPlan(exercise: Pick<Exercise, "plan" | "stage" | "units" | "scaleRatio">): DisplayList {
@@ -34,6 +35,7 @@ export function drawPlan(exercise: Pick<Exercise, "plan" | "stage" | "units" | "
     ...plan.stairs.flatMap((stair) => drawStair(plan, stair, stage, scaleRatio)),
     ...plan.furniture.flatMap(drawFurniture),
     ...plan.columns.flatMap(drawColumn),
+    ...plan.masking.flatMap(drawMasking),
     ...plan.walls.flatMap((wall) => drawWall(plan, wall)),
     ...loosePoints(plan, scaleRatio),
   ];
@@ -45,6 +47,7 @@ export function drawPlan(exercise: Pick<Exercise, "plan" | "stage" | "units" | "
   for (const platform of plan.platforms) items.push(...letterGuards(plan, platform, stage, drawn));
   for (const stair of plan.stairs) items.push(...letterStair(stair, stage, drawn));
   for (const piece of plan.furniture) items.push(...letterFurniture(piece, drawn));
+  for (const cloth of plan.masking) items.push(letterMasking(cloth, units, drawn));
   return items;
 }
 

@@ -2,6 +2,7 @@ import type { Exercise } from "./exercise";
 import { exercisePoints } from "./exercise-points";
 import type { Finding } from "./finding";
 import { checkMarks } from "./sense-marks";
+import { checkMasking } from "./sense-masking";
 import { checkIds, checkSizes } from "./sense-sizes";
 import { checkView } from "./sense-view";
 import { checkWalls } from "./sense-walls";
@@ -16,6 +17,7 @@ export function checkSense(exercise: Exercise): readonly Finding[] {
     ...checkSizes(exercise),
     ...checkIds(exercise.plan),
     ...checkWalls(exercise),
+    ...checkMasking(exercise.plan),
     ...checkView(exercise, points),
     ...checkMarks(exercise, points),
   ];

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { FOOT_SCALES, parseScale } from "../measure/scale";
-import { FURNITURE_KINDS, OPENING_KINDS } from "../plan/plan";
+import { FURNITURE_KINDS, MASKING_KINDS, OPENING_KINDS } from "../plan/plan";
 import { STRICTNESSES, TASK_KINDS, TOOLS, UNITS } from "./exercise";
 import { length, list, MAX_ELEMENTS, name, planPoint, strict, text } from "./schema-parts";
 
@@ -58,6 +58,14 @@ const furniture = strict({
 
 const column = strict({ id: name, at: planPoint, diameter: length, height: length, base: length.optional() });
 
+const masking = strict({
+  id: name,
+  kind: z.enum(MASKING_KINDS),
+  line: z.tuple([planPoint, planPoint], { error: "must be two places | write [[x, y], [x, y]]" }),
+  trim: length.optional(),
+  height: length,
+});
+
 const plan = strict({
   corners: z.record(name, planPoint).optional(),
   walls: list(wall).optional(),
@@ -65,6 +73,7 @@ const plan = strict({
   stairs: list(stair).optional(),
   furniture: list(furniture).optional(),
   columns: list(column).optional(),
+  masking: list(masking).optional(),
 });
 
 /** One in so many; one in nothing is no rake. */
@@ -159,13 +168,22 @@ export type WrittenExercise = z.infer<typeof exerciseSchema>;
 export type WrittenPlan = z.infer<typeof plan>;
 
 function countElements(written: z.infer<typeof plan>): number {
-  const { corners = {}, walls = [], platforms = [], stairs = [], furniture: pieces = [], columns = [] } = written;
+  const {
+    corners = {},
+    walls = [],
+    platforms = [],
+    stairs = [],
+    furniture: pieces = [],
+    columns = [],
+    masking: cloths = [],
+  } = written;
   return (
     Object.keys(corners).length +
     walls.reduce((sum, { openings = [] }) => sum + 1 + openings.length, 0) +
     platforms.reduce((sum, { outline }) => sum + 1 + outline.length, 0) +
     stairs.reduce((sum, { steps }) => sum + steps, 0) +
     pieces.length +
-    columns.length
+    columns.length +
+    cloths.length
   );
 }

@@ -13,6 +13,7 @@ const GROUP_ORDER: Readonly<Record<PointGroup, number>> = {
   stair: 3,
   column: 4,
   furniture: 5,
+  masking: 6,
 };
 
 export type OrderContext = {

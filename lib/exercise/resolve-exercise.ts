@@ -145,6 +145,13 @@ function resolvePlan(written: WrittenPlan, metres: Metres): Plan {
       height: metres(item.height),
       base: base(item),
     })),
+    masking: (written.masking ?? []).map((item) => ({
+      id: item.id,
+      kind: item.kind,
+      line: [place(item.line[0]), place(item.line[1])],
+      trim: item.trim === undefined ? null : metres(item.trim),
+      height: metres(item.height),
+    })),
   };
 }
 

@@ -70,6 +70,7 @@ function sizesOf({ stage, viewer, plan }: Exercise): readonly Size[] {
     ...loose("furniture", plan.furniture, ["base"]),
     ...each("columns", plan.columns, ["diameter", "height"]),
     ...loose("columns", plan.columns, ["base"]),
+    ...each("masking", plan.masking, ["height"]),
   ];
 }
 
@@ -82,6 +83,7 @@ function placesOf(plan: Plan): readonly { where: string; at: PlanPoint }[] {
     ...plan.stairs.flatMap(({ nosing }, i) => nosing.map((at, j) => ({ where: `/plan/stairs/${i}/nosing/${j}`, at }))),
     ...plan.furniture.map(({ at }, i) => ({ where: `/plan/furniture/${i}/at`, at })),
     ...plan.columns.map(({ at }, i) => ({ where: `/plan/columns/${i}/at`, at })),
+    ...plan.masking.flatMap(({ line }, i) => line.map((at, j) => ({ where: `/plan/masking/${i}/line/${j}`, at }))),
   ];
 }
 
@@ -114,7 +116,7 @@ function checkStair(
   return findings;
 }
 
-/** Every id once: of walls, platforms, stairs, furniture, columns and corners together, and of the openings of one wall. */
+/** Every id once: of walls, platforms, stairs, furniture, columns, masking and corners together, and of the openings of one wall. */
 export function checkIds(plan: Plan): readonly Finding[] {
   const lists = {
     walls: plan.walls,
@@ -122,6 +124,7 @@ export function checkIds(plan: Plan): readonly Finding[] {
     stairs: plan.stairs,
     furniture: plan.furniture,
     columns: plan.columns,
+    masking: plan.masking,
   };
   const all = Object.entries(lists).flatMap(([list, items]) =>
     items.map(({ id }, i) => ({ id, where: `/plan/${list}/${i}/id` })),

@@ -82,5 +82,7 @@ function pointerTo({ plan }: Exercise, { group, element }: NamedPoint): string {
       return `/plan/furniture/${index(plan.furniture)}`;
     case "column":
       return `/plan/columns/${index(plan.columns)}`;
+    case "masking":
+      return `/plan/masking/${index(plan.masking)}`;
   }
 }

@@ -13,6 +13,7 @@ export function listEdges(plan: Plan, points: NamedPoints): readonly Edge[] {
     ...plan.stairs.flatMap((s) => stairEdges(s.id, s.steps)),
     ...plan.furniture.flatMap((f) => boxEdges("furniture", f.id, 4)),
     ...plan.columns.map((c) => edge("column", c.id, `${c.id}.centre.foot`, `${c.id}.centre.top`)),
+    ...plan.masking.flatMap((m) => clothEdges(m.id, m.trim === null ? "foot" : "trim")),
   ];
   const seen = new Set<string>();
   return edges.filter(({ id, from, to }) => {
@@ -63,4 +64,13 @@ function boxEdges(kind: EdgeKind, id: string, corners: number): Edge[] {
 
 function stairEdges(id: string, steps: number): Edge[] {
   return Array.from({ length: steps }, (_, i) => edge("stair", id, `${id}.${i + 1}.start`, `${id}.${i + 1}.end`));
+}
+
+function clothEdges(id: string, low: "foot" | "trim"): Edge[] {
+  return [
+    edge("masking", id, `${id}.1.${low}`, `${id}.2.${low}`),
+    edge("masking", id, `${id}.1.${low}`, `${id}.1.top`),
+    edge("masking", id, `${id}.2.${low}`, `${id}.2.top`),
+    edge("masking", id, `${id}.1.top`, `${id}.2.top`),
+  ];
 }

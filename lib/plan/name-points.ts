@@ -10,7 +10,7 @@ import { openingJambs, wallLine } from "./wall-line";
 const SAME_HEIGHT_M = 1e-9;
 
 /**
- * Every named point of a plan, in the plan's order: corners, openings, platforms, stairs, furniture, columns.
+ * Every named point of a plan, in the plan's order: corners, openings, platforms, stairs, furniture, columns, masking.
  * What cannot be placed (a wall without its corner, a nosing of no length) is left out; the sense checks say so.
  */
 export function namePoints(plan: Plan, stage: Pick<Stage, "rake">): NamedPoints {
@@ -21,6 +21,7 @@ export function namePoints(plan: Plan, stage: Pick<Stage, "rake">): NamedPoints 
     ...stairPoints(plan, stage),
     ...furniturePoints(plan, stage),
     ...columnPoints(plan, stage),
+    ...maskingPoints(plan, stage),
   ];
   return new Map(points.map((point) => [point.name, point]));
 }
@@ -124,5 +125,20 @@ function columnPoints(plan: Plan, stage: Pick<Stage, "rake">): NamedPoint[] {
     const foot = floorHeight(stage, column.at[1]) + column.base;
     const place: Place = { group: "column", element: column.id, base: column.base };
     return footAndTop(place, `${column.id}.centre`, column.at, foot, foot + column.height);
+  });
+}
+
+function maskingPoints(plan: Plan, stage: Pick<Stage, "rake">): NamedPoint[] {
+  return plan.masking.flatMap((cloth) => {
+    const place: Place = { group: "masking", element: cloth.id, base: 0 };
+    const { trim } = cloth;
+    return cloth.line.flatMap(([x, y], i) => {
+      const name = `${cloth.id}.${i + 1}`;
+      if (trim === null) return footAndTop(place, name, [x, y], floorHeight(stage, y), cloth.height);
+      return [
+        point(place, `${name}.trim`, "trim", [x, y, trim], null),
+        point(place, `${name}.top`, "top", [x, y, trim + cloth.height], `${name}.trim`),
+      ];
+    });
   });
 }

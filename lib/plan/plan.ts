@@ -12,6 +12,7 @@ export type Plan = {
   readonly stairs: readonly Stair[];
   readonly furniture: readonly Furniture[];
   readonly columns: readonly Column[];
+  readonly masking: readonly Masking[];
 };
 
 export type Side = "left" | "right";
@@ -107,4 +108,18 @@ export type Column = {
   readonly diameter: number;
   readonly height: number;
   readonly base: number;
+};
+
+export const MASKING_KINDS = ["leg", "border", "backing"] as const;
+export type MaskingKind = (typeof MASKING_KINDS)[number];
+
+/** A hanging or standing cloth or flat that hides what is not the set; drawn as one line in the plan. */
+export type Masking = {
+  readonly id: string;
+  readonly kind: MaskingKind;
+  readonly line: readonly [PlanPoint, PlanPoint];
+  /** Height of its lower edge above the stage floor at the plaster line; null for a leg or backing, which reaches the floor. */
+  readonly trim: number | null;
+  /** Of a leg or backing its top, above the stage floor at the plaster line; of a border its drop, from the trim up. */
+  readonly height: number;
 };

@@ -13,7 +13,8 @@ export function sayPoint(point: Pick<NamedPoint, "name" | "group" | "role" | "el
       return `the ${point.role} of ${first}'s ${second} at its ${ENDS[third] ?? third}`;
     case "platform":
     case "furniture":
-      return `the ${point.role} of ${first}'s corner ${second}`;
+    case "masking":
+      return `the ${point.role} of ${first}'s ${point.group === "masking" ? "edge" : "corner"} ${second}`;
     case "stair":
       return `the ${third} of ${first}'s nosing ${second}`;
     case "column":
