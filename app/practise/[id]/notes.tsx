@@ -1,6 +1,6 @@
 "use client";
 
-import { useEffect, useRef } from "react";
+import { type ReactNode, useEffect, useRef } from "react";
 import { Press } from "@/app/_parts/press";
 import type { NudgeStep } from "@/app/_sheet/constrain";
 import type { useMark } from "@/app/_sheet/use-mark";
@@ -48,14 +48,14 @@ function Asked({ asked, step, mark, size, onSize }: Pick<Props, "asked" | "step"
   return (
     <>
       <h2 className="notes-title">{stepTitle(asked)}</h2>
-      <div className="notes-words">
+      <Words>
         {step === 0 && exercise.brief !== "" && <p>{exercise.brief}</p>}
         <p className="notes-place">
           {printed ? `${planWords(asked, exercise.units)}.` : "Read its place on the plan with the scale rule."}{" "}
           {heightWords(asked, exercise)}
         </p>
         <p className="notes-worth">{worthWords(asked, exercise)}</p>
-      </div>
+      </Words>
       <NudgePad mark={mark} size={size} onSize={onSize} />
       <div className="notes-presses">
         <Press onClick={() => store.getState().undo()} disabled={!canUndo}>
@@ -86,19 +86,29 @@ function Corrected({
         {stepTitle(asked)}: {Math.round(graded.score)}
         <span className="aloud"> of 100</span>
       </h2>
-      <div className="notes-words">
+      <Words>
         <p className="notes-where">{where}</p>
         {[means, why, how]
           .filter((words) => words !== "")
           .map((words) => (
             <p key={words}>{words}</p>
           ))}
-      </div>
+      </Words>
       <div className="notes-presses">
         <Press ref={press} weight="main" className="grow" onClick={() => store.getState().next(grade.score)}>
           {next ? `Next: ${stepTitle(next).replace(/^The/, "the")}` : "See the whole drawing"}
         </Press>
       </div>
     </>
+  );
+}
+
+/** What is said of the step; it scrolls where there is little room, so it can be reached by keys. */
+function Words({ children }: { readonly children: ReactNode }) {
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keys
+    <section className="notes-words" aria-label="About this step" tabIndex={0}>
+      {children}
+    </section>
   );
 }

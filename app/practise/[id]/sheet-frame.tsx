@@ -28,6 +28,7 @@ export function SheetFrame({
   const { bounds, exercise } = usePracticeRoom();
   const { views } = useSheet();
   const keeping = usePractice((practice) => practice.keeping);
+  const opened = usePractice((practice) => practice.opened);
   const frame = useRef<HTMLDivElement>(null);
   const { layout, narrow, phone, change } = useLayout(frame, bounds);
 
@@ -66,6 +67,7 @@ export function SheetFrame({
       <div
         ref={frame}
         className="sheet ruled"
+        data-opened={opened}
         data-layout={narrow ? "narrow" : layout}
         data-plan={narrow && planAway ? "away" : "out"}
         style={

@@ -25,7 +25,8 @@ export function StraightedgeNotes({ points, onAway }: Props) {
   return (
     <div className="straightedge-notes">
       <h2 className="notes-title">Straightedge</h2>
-      <div className="notes-words">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keys */}
+      <section className="notes-words" aria-label="Lines" tabIndex={0}>
         <p>
           Draw from point to point, in the picture or the plan: tap the one, then the other, or drag. What lies near is
           caught; elsewhere the end is free. The line runs on past both.
@@ -56,7 +57,7 @@ export function StraightedgeNotes({ points, onAway }: Props) {
             ))}
           </ol>
         )}
-      </div>
+      </section>
       <div className="notes-presses">
         <Press disabled={lines.length === 0} onClick={() => store.getState().rubAll()}>
           Rub all out

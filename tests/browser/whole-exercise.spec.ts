@@ -1,0 +1,95 @@
+import { expect, type Page, test } from "@playwright/test";
+import { courseExercise, openExercise, type Place, toPage, truePlaces } from "./drive";
+
+async function expectPerfect(page: Page, count: number) {
+  await expect(page.getByRole("heading", { name: "Score 100 of 100" })).toBeVisible();
+  await expect(page.getByText(`${count} of ${count} marks lie within what a hand is allowed.`)).toBeVisible();
+  await expect(page.getByRole("table").getByRole("row")).toHaveCount(count + 1);
+}
+
+test("a perfect run by mouse scores 100, from the home page on", async ({ page }) => {
+  const exercise = courseExercise("reading-the-frame");
+  const places = truePlaces(exercise);
+  await page.goto("/");
+  await page.getByRole("link", { name: exercise.title, exact: true }).click();
+  await page.locator(".sheet[data-opened=true]").waitFor();
+  for (const place of places) {
+    const { x, y } = await toPage(page, exercise, place);
+    await page.mouse.click(x, y);
+    await page.getByRole("button", { name: "Set it down" }).click();
+    await expect(page.locator(".notes-where")).toContainText("Right:");
+    await page.getByRole("button", { name: /^(Next:|See the whole)/ }).click();
+  }
+  await expectPerfect(page, places.length);
+  await page.getByRole("link", { name: "Plasterline" }).click();
+  await expect(page.getByText("best 100, last 100")).toBeVisible();
+});
+
+test("a perfect run by keys alone scores 100", async ({ page }) => {
+  const exercise = courseExercise("square-and-parallel");
+  const places = truePlaces(exercise);
+  await openExercise(page, exercise.id);
+  const picture = page.getByRole("application", { name: /^Picture/ });
+  for (const place of places) {
+    await tabTo(page, () => picture.evaluate((element) => element === document.activeElement));
+    await page.keyboard.press("ArrowUp");
+    const start = await pendingPlace(page, exercise.id);
+    await steer(page, start, place, exercise.scaleRatio);
+    await page.keyboard.press("Enter");
+    await expect(page.locator(".notes-where")).toContainText("Right:");
+    // The way on has the focus already.
+    await page.keyboard.press("Enter");
+  }
+  await expectPerfect(page, places.length);
+});
+
+test.describe("on a phone", () => {
+  test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+
+  test("a perfect run by touch scores 100", async ({ page }) => {
+    const exercise = courseExercise("alcove");
+    const places = truePlaces(exercise);
+    await openExercise(page, exercise.id);
+    for (const place of places) {
+      const { x, y } = await toPage(page, exercise, place);
+      await page.touchscreen.tap(x, y);
+      await page.getByRole("button", { name: "Set it down" }).tap();
+      await expect(page.locator(".notes-where")).toContainText("Right:");
+      await page.getByRole("button", { name: /^(Next:|See the whole)/ }).tap();
+    }
+    await expectPerfect(page, places.length);
+  });
+});
+
+/** Presses Tab until a thing has the focus. */
+async function tabTo(page: Page, there: () => Promise<boolean>) {
+  for (let i = 0; i < 40; i++) {
+    if (await there()) return;
+    await page.keyboard.press("Tab");
+  }
+  throw new Error("Tab never came there.");
+}
+
+async function pendingPlace(page: Page, id: string): Promise<Place> {
+  return page.evaluate((name) => JSON.parse(localStorage.getItem(`plasterline.attempt.${name}`) ?? "{}").pending, id);
+}
+
+/** Arrow presses, coarse then plain then fine, that bring a mark from one place to another. */
+async function steer(page: Page, from: Place, to: Place, scaleRatio: number) {
+  const along = [
+    ["ArrowRight", "ArrowLeft"],
+    ["ArrowUp", "ArrowDown"],
+  ] as const;
+  for (const [axis, [more, less]] of along.entries()) {
+    let left = (((to[axis] ?? 0) - (from[axis] ?? 0)) * 1000) / scaleRatio;
+    for (const [modifier, step] of [
+      ["Shift+", 5],
+      ["", 1],
+      ["Alt+", 0.2],
+    ] as const) {
+      const presses = step === 0.2 ? Math.round(Math.abs(left) / step) : Math.floor(Math.abs(left) / step + 1e-9);
+      for (let i = 0; i < presses; i++) await page.keyboard.press(`${modifier}${left > 0 ? more : less}`);
+      left -= Math.sign(left) * presses * step;
+    }
+  }
+}
