@@ -3,7 +3,7 @@ import { spawn } from "node:child_process";
 /** The signals that ask a program to stop. */
 const STOP_SIGNALS = /** @type {const} */ (["SIGINT", "SIGTERM", "SIGHUP"]);
 
-/** How long a child may take to end when asked, in milliseconds, before it is ended the hard way. */
+/** Enough for a builder or a test runner to put things away, in milliseconds. */
 const PATIENCE_MS = 5000;
 
 /**
@@ -15,15 +15,16 @@ const PATIENCE_MS = 5000;
  * Passes every request to stop on to `child`, so that none is left running when this program ends.
  *
  * @param {import("node:child_process").ChildProcess} child
+ * @param {number} [patienceMs] how long the child may take to end when asked, before it is ended the hard way
  * @returns {() => boolean} whether a stop was asked for
  */
-export function stopTogether(child) {
+export function stopTogether(child, patienceMs = PATIENCE_MS) {
   let asked = false;
   const stop = () => {
     asked = true;
     // As a key press would: the browser tests' runner leaves its server behind on any other signal.
     child.kill("SIGINT");
-    setTimeout(() => child.kill("SIGKILL"), PATIENCE_MS).unref();
+    setTimeout(() => child.kill("SIGKILL"), patienceMs).unref();
   };
   for (const signal of STOP_SIGNALS) process.on(signal, stop);
   child.once("close", () => {

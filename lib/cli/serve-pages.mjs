@@ -2,6 +2,9 @@ import { packageProgram } from "./package-program.mjs";
 import { startNode, stopTogether } from "./run-node.mjs";
 import { waitForAnswer } from "./wait-for-answer.mjs";
 
+/** The server waits for answers that are still under way, and a sleeping tablet never takes the rest of its own. */
+const GOODBYE_MS = 1000;
+
 /** An answer from here up is the server's own failure, not a page. */
 const FIRST_FAILURE_STATUS = 500;
 
@@ -14,7 +17,7 @@ const FIRST_FAILURE_STATUS = 500;
 export async function servePages({ root, host, port, announce }) {
   const words = [packageProgram(root, "next"), "start", "-H", host, "-p", String(port)];
   const child = startNode(words, { cwd: root, output: "keep" });
-  const wasStopped = stopTogether(child);
+  const wasStopped = stopTogether(child, GOODBYE_MS);
   let ended = false;
   let announced = false;
   let greeting = "";
