@@ -15,11 +15,11 @@ import { sayHow } from "./say-how";
 import { sayMeaning } from "./say-meaning";
 import { sayWhere } from "./say-where";
 import { sayWhy } from "./say-why";
-import { scoreExercise, scoreMark } from "./score";
+import { lessHints, scoreExercise, scoreMark } from "./score";
 
 /**
  * Grades a set of marks. The exercise must have passed the sense checks, and every mark must be for an asked point
- * (see `unaskedMark`); of two marks for one point the later counts.
+ * (see `unaskedMark`); of two marks for one point the later counts. Each hint taken costs a mark some of its score.
  */
 export function gradeMarks(exercise: Exercise, set: MarkSet): Grade {
   const points = exercisePoints(exercise);
@@ -37,7 +37,8 @@ export function gradeMarks(exercise: Exercise, set: MarkSet): Grade {
   const marks = judged.map((mark) => {
     const i = observed.findIndex(({ point }) => point === mark.point);
     const held = { habits: found.marks[i] ?? [], asked: found.asked[i] ?? null };
-    return gradeMark(exercise, mark, held, allowed.get(mark.point.name) as number, scaleRatio);
+    const graded = gradeMark(exercise, mark, held, allowed.get(mark.point.name) as number, scaleRatio);
+    return { ...graded, score: lessHints(graded.score, hintsAt(set, graded.point)) };
   });
   return {
     exercise: exercise.id,
@@ -58,6 +59,11 @@ export function gradeMarks(exercise: Exercise, set: MarkSet): Grade {
       scaleRatio,
     ),
   };
+}
+
+/** Hints taken at a point, as the set records them. */
+function hintsAt({ hints }: MarkSet, point: string): number {
+  return hints && Object.hasOwn(hints, point) ? (hints[point] ?? 0) : 0;
 }
 
 /** The first mark for a point the task does not ask, by its place in the set; null when there is none. */

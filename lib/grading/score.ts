@@ -12,3 +12,14 @@ export function scoreMark(offMm: number | null, toleranceMm: number): number {
 export function scoreExercise(scores: readonly number[], asked: number): number {
   return scores.reduce((sum, score) => sum + score, 0) / asked;
 }
+
+/** What one hint taken before a mark costs of its score. */
+export const HINT_COST = 15;
+
+/** The hints that count at one mark: the method in words, then its lines. */
+export const MOST_HINTS = 2;
+
+/** A mark's score less its hints, never below 0. */
+export function lessHints(score: number, hints: number): number {
+  return Math.max(0, score - HINT_COST * Math.min(hints, MOST_HINTS));
+}
