@@ -1,0 +1,126 @@
+import type { Furniture, FurnitureKind, Plan, Wall } from "../plan/plan";
+import { placeOnWall, wallLine } from "../plan/wall-line";
+import type { Frame } from "./choose-frame";
+import { isPlayable } from "./clear-stage";
+import type { Dice } from "./dice";
+import { hiddenPoints } from "./hidden-point";
+
+type Stock = {
+  readonly width: number;
+  readonly depth: number;
+  readonly height: number;
+  readonly stands: "free" | "wall" | "either";
+};
+
+/** Usual sizes, feet: a 30 in table, a 15 to 18 in seat, an arm's height of 30 in (TD&T Fall 1984 p. 11); the rest common practice, no source. */
+export const FURNITURE_FT: Readonly<Partial<Record<FurnitureKind, Stock>>> = {
+  table: { width: 5, depth: 3, height: 2.5, stands: "free" },
+  sofa: { width: 6, depth: 2.5, height: 2.5, stands: "either" },
+  desk: { width: 5, depth: 2.5, height: 2.5, stands: "either" },
+  bed: { width: 4, depth: 6.5, height: 2, stands: "wall" },
+  chest: { width: 4, depth: 2, height: 2, stands: "either" },
+  box: { width: 3, depth: 3, height: 2.5, stands: "free" },
+  counter: { width: 6, depth: 2, height: 3, stands: "free" },
+  piano: { width: 5, depth: 2, height: 4, stands: "wall" },
+  bookcase: { width: 4, depth: 1, height: 6, stands: "wall" },
+  stove: { width: 3, depth: 2, height: 3, stands: "wall" },
+  bench: { width: 5, depth: 1.5, height: 1.5, stands: "either" },
+};
+
+/** Behind a piece against a wall, feet: room for a baseboard. */
+const GAP_FT = 0.5;
+/** A free piece keeps so far from the sides of the opening, and stands no nearer to the plaster line, feet. */
+const FROM_SIDE_FT = 5;
+const NEAREST_FT = 4;
+/** Turns are whole steps of this many degrees. */
+const TURN_STEP_DEG = 5;
+const TRIES = 15;
+
+export type FurnitureStyle = {
+  readonly kinds: readonly FurnitureKind[];
+  readonly count: number;
+  /** Depth of the farthest piece, feet. */
+  readonly deepest: number;
+  /** The most a free piece is turned, degrees; 0 for all square. */
+  readonly turnDeg: number;
+  /** Whether pieces may stand against the walls. */
+  readonly atWalls: boolean;
+};
+
+/** A plan with so many pieces of furniture more, no two of a kind, none hiding another; fewer where they do not fit. */
+export function addFurniture(dice: Dice, frame: Frame, plan: Plan, style: FurnitureStyle): Plan {
+  const { stage, viewer } = frame;
+  const wallsSeen = hiddenPoints({ plan, stage, viewer }).size;
+  let sofar = plan;
+  for (const kind of dice.shuffle(style.kinds)) {
+    if (sofar.furniture.length - plan.furniture.length >= style.count) break;
+    for (let i = 0; i < TRIES; i += 1) {
+      const piece = placePiece(dice, frame, sofar, kind, style);
+      if (!piece) continue;
+      const next: Plan = { ...sofar, furniture: [...sofar.furniture, piece] };
+      if (!isPlayable(next, frame)) continue;
+      // Of its own eight corners a piece hides at most two feet; more hidden means that it hides something else, or is hidden.
+      const hidden = hiddenPoints({ plan: next, stage, viewer }).size - wallsSeen;
+      if (hidden > HIDDEN_FEET * (next.furniture.length - plan.furniture.length)) continue;
+      sofar = next;
+      break;
+    }
+  }
+  return sofar;
+}
+
+/** A box seen from before and above hides one or two of its own feet. */
+const HIDDEN_FEET = 2;
+
+function placePiece(
+  dice: Dice,
+  frame: Frame,
+  plan: Plan,
+  kind: FurnitureKind,
+  style: FurnitureStyle,
+): Furniture | null {
+  const { ruler } = frame;
+  const stock = FURNITURE_FT[kind];
+  if (!stock) return null;
+  const size = { width: ruler.size(stock.width), depth: ruler.size(stock.depth), height: ruler.size(stock.height) };
+  const atWall = style.atWalls && (stock.stands === "wall" || (stock.stands === "either" && dice.chance(50)));
+  const stands = atWall ? againstWall(dice, frame, plan, stock) : freely(dice, frame, style);
+  return stands && { id: kind, kind, ...size, ...stands, base: 0 };
+}
+
+type Stand = Pick<Furniture, "at" | "turn">;
+
+function freely(dice: Dice, { ruler, stage }: Frame, { deepest, turnDeg }: FurnitureStyle): Stand | null {
+  const side = Math.floor(ruler.feet(stage.opening.width) / 2) - FROM_SIDE_FT;
+  const x = dice.half(-side, side);
+  const y = dice.half(NEAREST_FT, Math.max(deepest, NEAREST_FT));
+  const steps = Math.floor(turnDeg / TURN_STEP_DEG);
+  // A piece to one side is turned toward the middle of the stage, where the play is.
+  const turn = steps === 0 ? 0 : (x < 0 ? 1 : -1) * dice.whole(2, steps) * TURN_STEP_DEG;
+  return { at: [ruler.place(x), ruler.place(y)], turn: (turn * Math.PI) / 180 };
+}
+
+/** With its back to a wall, its front into the room: at turn 0 a piece faces down the stage, (0, -1). */
+function againstWall(dice: Dice, { ruler, stage }: Frame, plan: Plan, stock: Stock): Stand | null {
+  const half = stage.opening.width / 2;
+  const onView = plan.walls.filter(({ from, to }) =>
+    [from, to].every((corner) => Math.abs(plan.corners.get(corner)?.[0] ?? half) < half),
+  );
+  const wall: Wall | undefined = onView.length === 0 ? undefined : dice.pick(onView);
+  const line = wall && wallLine(plan, wall);
+  if (!line || ruler.feet(line.length) < stock.width + 1) return null;
+  const along = dice.half(stock.width / 2 + 0.5, ruler.feet(line.length) - stock.width / 2 - 0.5) * ruler.foot;
+  const [x, y] = placeOnWall(line, along);
+  const out = (stock.depth / 2 + GAP_FT) * ruler.foot;
+  const at = [x - line.offstage[0] * out, y - line.offstage[1] * out] as const;
+  const turnDeg = Math.round((Math.atan2(-line.offstage[0], line.offstage[1]) * 180) / Math.PI);
+  return {
+    at: [ruler.place(ruler.feet(at[0])), ruler.place(ruler.feet(at[1]))],
+    turn: (turnDeg * Math.PI) / 180,
+  };
+}
+
+/** Names of a piece's corners: its feet, then its tops. */
+export function boxNames(id: string, corners = 4): readonly string[] {
+  return ["foot", "top"].flatMap((role) => Array.from({ length: corners }, (_, i) => `${id}.${i + 1}.${role}`));
+}
