@@ -53,7 +53,7 @@ export function Pane({ plane, children, drawingId, over, onSecondFinger, ...svgP
     <div ref={frame} className="pane" data-plane={plane}>
       {/* biome-ignore lint/a11y/noSvgWithoutTitle: the place around it names the drawing */}
       <svg {...svgProps} className="pane-drawing">
-        <g ref={group} id={drawingId}>
+        <g ref={group} id={drawingId} data-ratio={scaleRatio}>
           {children}
         </g>
       </svg>

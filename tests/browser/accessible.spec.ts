@@ -31,7 +31,7 @@ for (const colorScheme of ["light", "dark"] as const) {
       await expectNothingFound(page, "straightedge");
       await page.getByRole("button", { name: "Back to the mark" }).click();
       for (const [i, [X, Z]] of places.entries()) {
-        const { x, y } = await toPage(page, exercise, [X + 0.4, Z + 0.1]);
+        const { x, y } = await toPage(page, [X + 0.4, Z + 0.1]);
         await page.mouse.click(x, y);
         await expectNothingFound(page, `step ${i + 1}, placed`);
         await page.getByRole("button", { name: "Set it down" }).click();

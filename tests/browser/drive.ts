@@ -29,7 +29,7 @@ export function truePlaces(exercise: Exercise): Place[] {
 }
 
 /** Picture metres to pixels of the page, by the matrix the drawing is shown with. */
-export async function toPage(page: Page, exercise: Exercise, [X, Z]: Place): Promise<{ x: number; y: number }> {
+export async function toPage(page: Page, [X, Z]: Place): Promise<{ x: number; y: number }> {
   const shown = await page.evaluate(() => {
     const group = document.querySelector("#picture-drawing");
     const box = group?.closest("svg")?.getBoundingClientRect();
@@ -37,10 +37,11 @@ export async function toPage(page: Page, exercise: Exercise, [X, Z]: Place): Pro
       ?.getAttribute("transform")
       ?.match(/-?[\d.]+(?:e-?\d+)?/g)
       ?.map(Number);
-    return { left: box?.left ?? 0, top: box?.top ?? 0, matrix: matrix ?? [] };
+    const ratio = Number(group?.getAttribute("data-ratio"));
+    return { ratio, left: box?.left ?? 0, top: box?.top ?? 0, matrix: matrix ?? [] };
   });
   const [k = 1, , , , ox = 0, oy = 0] = shown.matrix;
-  const mm = 1000 / exercise.scaleRatio;
+  const mm = 1000 / shown.ratio;
   return { x: shown.left + ox + X * mm * k, y: shown.top + oy - Z * mm * k };
 }
 

@@ -8,7 +8,7 @@ test("a reload loses neither marks, nor the mark on hand, nor a correction on vi
   page,
 }) => {
   await openExercise(page, exercise.id);
-  const first = await toPage(page, exercise, places[0] ?? [0, 0]);
+  const first = await toPage(page, places[0] ?? [0, 0]);
   await page.mouse.click(first.x, first.y);
   await page.reload();
   await expect(page.locator("[data-pending]")).toBeAttached();
@@ -25,11 +25,11 @@ test("a reload loses neither marks, nor the mark on hand, nor a correction on vi
 
 test("a killed tab loses nothing", async ({ context, page }) => {
   await openExercise(page, exercise.id);
-  const first = await toPage(page, exercise, places[0] ?? [0, 0]);
+  const first = await toPage(page, places[0] ?? [0, 0]);
   await page.mouse.click(first.x, first.y);
   await page.getByRole("button", { name: "Set it down" }).click();
   await page.getByRole("button", { name: /^Next:/ }).click();
-  const second = await toPage(page, exercise, places[1] ?? [0, 0]);
+  const second = await toPage(page, places[1] ?? [0, 0]);
   await page.mouse.click(second.x, second.y);
   // The renderer dies without a word to the page.
   const crashed = page.waitForEvent("crash");
@@ -47,7 +47,7 @@ test("a killed tab loses nothing", async ({ context, page }) => {
 
 test("a copy of the work comes back after it was rubbed out", async ({ page }) => {
   await openExercise(page, exercise.id);
-  const first = await toPage(page, exercise, places[0] ?? [0, 0]);
+  const first = await toPage(page, places[0] ?? [0, 0]);
   await page.mouse.click(first.x, first.y);
   await page.getByRole("button", { name: "Set it down" }).click();
   await page.goto("/");
@@ -80,7 +80,7 @@ test("where storage is blocked the exercise can be done all the same, and the pa
   });
   await openExercise(page, exercise.id);
   await expect(page.getByText("This browser does not let the page keep your work")).toBeVisible();
-  const first = await toPage(page, exercise, places[0] ?? [0, 0]);
+  const first = await toPage(page, places[0] ?? [0, 0]);
   await page.mouse.click(first.x, first.y);
   await page.getByRole("button", { name: "Set it down" }).click();
   await expect(page.locator(".notes-where")).toContainText("Right:");

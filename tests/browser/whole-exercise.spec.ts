@@ -14,7 +14,7 @@ test("a perfect run by mouse scores 100, from the home page on", async ({ page }
   await page.getByRole("link", { name: exercise.title, exact: true }).click();
   await page.locator(".sheet[data-opened=true]").waitFor();
   for (const place of places) {
-    const { x, y } = await toPage(page, exercise, place);
+    const { x, y } = await toPage(page, place);
     await page.mouse.click(x, y);
     await page.getByRole("button", { name: "Set it down" }).click();
     await expect(page.locator(".notes-where")).toContainText("Right:");
@@ -51,7 +51,7 @@ test.describe("on a phone", () => {
     const places = truePlaces(exercise);
     await openExercise(page, exercise.id);
     for (const place of places) {
-      const { x, y } = await toPage(page, exercise, place);
+      const { x, y } = await toPage(page, place);
       await page.touchscreen.tap(x, y);
       await page.getByRole("button", { name: "Set it down" }).tap();
       await expect(page.locator(".notes-where")).toContainText("Right:");

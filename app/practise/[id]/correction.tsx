@@ -43,30 +43,22 @@ export const Correction = memo(function Correction({ graded, drawn, letters = tr
 
 type LettersProps = { readonly own: Place; readonly truth: Place; readonly scaleRatio: number };
 
-/** "yours" and "true" on the far sides of the two marks, so that they never lie on each other. */
+/** Letters stand this far over a mark, or under it, pixels. */
+const OVER_PX = -21;
+const UNDER_PX = 30;
+
+/** "yours" and "true" over the higher mark and under the lower, so that they never lie on each other. */
 function CorrectionLetters({ own, truth, scaleRatio }: LettersProps) {
-  const trueIsLeft = truth[0] < own[0];
-  const trueIsUp = truth[1] >= own[1];
-  const [right, left] = ["start", "end"] as const;
+  const trueIsUp = truth[1] > own[1];
   return (
     <>
       <AtPoint at={own} scaleRatio={scaleRatio}>
-        <text
-          className="letters mark-letters"
-          x={trueIsLeft ? 18 : -18}
-          y={trueIsUp ? 20 : -12}
-          textAnchor={trueIsLeft ? right : left}
-        >
+        <text className="letters mark-letters" y={trueIsUp ? UNDER_PX : OVER_PX} textAnchor="middle">
           yours
         </text>
       </AtPoint>
       <AtPoint at={truth} scaleRatio={scaleRatio}>
-        <text
-          className="letters p-red mark-letters"
-          x={trueIsLeft ? -14 : 14}
-          y={trueIsUp ? -12 : 20}
-          textAnchor={trueIsLeft ? left : right}
-        >
+        <text className="letters p-red mark-letters" y={trueIsUp ? OVER_PX : UNDER_PX} textAnchor="middle">
           true
         </text>
       </AtPoint>

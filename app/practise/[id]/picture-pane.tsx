@@ -15,8 +15,10 @@ import type { GradedMark } from "@/lib/grading/grade";
 import { Correction } from "./correction";
 import { drawFigureForScale, drawSetSoFar } from "./drawings";
 import type { DrawnPoints } from "./drawn-points";
+import { LegibleScale } from "./legible-scale";
 import { PendingMark } from "./pending-mark";
 import { usePractice, usePracticeRoom } from "./practice-context";
+import { zoomAboutMark } from "./zoom-about-mark";
 
 type Props = {
   /** Set while the pointer places the mark here. */
@@ -34,30 +36,20 @@ type Props = {
 };
 
 const DRAWING_ID = "picture-drawing";
+const ZOOM_KEYS: Readonly<Record<string, number>> = { "+": ZOOM_STEP, "=": ZOOM_STEP, "-": 1 / ZOOM_STEP };
 const KEYS_WORDS =
   "Picture. Arrows move the mark, Shift for large steps, Alt for fine ones, Enter sets it down, Backspace takes a move back, plus and minus zoom.";
 
 /** The picture, where the marks are placed. */
-export function PicturePane({ mark, keys, held, edge, asked, drawn, graded, magnified, tools }: Props) {
-  const room = usePracticeRoom();
-  const { exercise, bounds, store } = room;
+export function PicturePane({ keys, tools, ...drawing }: Props) {
   const { views } = useSheet();
-  const { scaleRatio } = exercise;
-  const standing = usePractice((practice) => practice.attempt.figure);
-  const allLines = usePractice((practice) => practice.attempt.lines);
-  const lines = useMemo(() => allLines.filter((line) => line.plane === "picture"), [allLines]);
-  const empty = useMemo(() => drawSheetPicture(exercise), [exercise]);
-  const figure = useMemo(() => drawFigureForScale(exercise), [exercise]);
-  const set = useMemo(() => drawSetSoFar(room, drawn, empty), [room, drawn, empty]);
-  const pending = useCallback(() => store.getState().attempt.pending, [store]);
-
+  const { store } = usePracticeRoom();
   const onKeyDown = (event: KeyboardEvent) => {
-    if (event.key === "+" || event.key === "=") views.getState().zoom("picture", ZOOM_STEP);
-    else if (event.key === "-") views.getState().zoom("picture", 1 / ZOOM_STEP);
+    const zoom = ZOOM_KEYS[event.key];
+    if (zoom) zoomAboutMark(views, store.getState().attempt.pending, zoom);
     else if (event.key === "0") views.getState().whole("picture");
     else keys?.(event);
   };
-
   return (
     <div className="picture-place">
       <div
@@ -68,31 +60,50 @@ export function PicturePane({ mark, keys, held, edge, asked, drawn, graded, magn
         aria-label={KEYS_WORDS}
         onKeyDown={onKeyDown}
       >
-        <Pane
-          plane="picture"
-          drawingId={DRAWING_ID}
-          onSecondFinger={edge?.letGo ?? mark?.letGo}
-          aria-hidden="true"
-          {...(edge?.svg ?? mark?.svg ?? {})}
-          over={
-            magnified && !graded ? (
-              <Magnifier plane="picture" drawingId={DRAWING_ID} mark={pending} watch={store.subscribe} />
-            ) : null
-          }
-        >
-          <DrawList list={empty} scaleRatio={scaleRatio} />
-          {standing && <DrawList list={figure} scaleRatio={scaleRatio} />}
-          <DrawList list={set} scaleRatio={scaleRatio} />
-          <BlueLines lines={lines} bounds={bounds.picture} scaleRatio={scaleRatio} />
-          {graded ? (
-            <Correction graded={graded} drawn={drawn} />
-          ) : (
-            <PendingMark asked={asked.name} drawn={drawn} held={held} />
-          )}
-          {edge && <LayingEdge laying={edge.laying} bounds={bounds.picture} scaleRatio={scaleRatio} />}
-        </Pane>
+        <LegibleScale plane="picture">
+          <PictureDrawing {...drawing} />
+        </LegibleScale>
       </div>
       {tools}
     </div>
+  );
+}
+
+function PictureDrawing({ mark, held, edge, asked, drawn, graded, magnified }: Omit<Props, "keys" | "tools">) {
+  const room = usePracticeRoom();
+  const { exercise, bounds, store } = room;
+  const { scaleRatio } = exercise;
+  const standing = usePractice((practice) => practice.attempt.figure);
+  const allLines = usePractice((practice) => practice.attempt.lines);
+  const lines = useMemo(() => allLines.filter((line) => line.plane === "picture"), [allLines]);
+  const empty = useMemo(() => drawSheetPicture(exercise), [exercise]);
+  const figure = useMemo(() => drawFigureForScale(exercise), [exercise]);
+  const set = useMemo(() => drawSetSoFar(room, drawn, empty), [room, drawn, empty]);
+  const pending = useCallback(() => store.getState().attempt.pending, [store]);
+
+  return (
+    <Pane
+      plane="picture"
+      drawingId={DRAWING_ID}
+      onSecondFinger={edge?.letGo ?? mark?.letGo}
+      aria-hidden="true"
+      {...(edge?.svg ?? mark?.svg ?? {})}
+      over={
+        magnified && !graded ? (
+          <Magnifier plane="picture" drawingId={DRAWING_ID} mark={pending} watch={store.subscribe} />
+        ) : null
+      }
+    >
+      <DrawList list={empty} scaleRatio={scaleRatio} />
+      {standing && <DrawList list={figure} scaleRatio={scaleRatio} />}
+      <DrawList list={set} scaleRatio={scaleRatio} />
+      <BlueLines lines={lines} bounds={bounds.picture} scaleRatio={scaleRatio} />
+      {graded ? (
+        <Correction graded={graded} drawn={drawn} />
+      ) : (
+        <PendingMark asked={asked.name} drawn={drawn} held={held} />
+      )}
+      {edge && <LayingEdge laying={edge.laying} bounds={bounds.picture} scaleRatio={scaleRatio} />}
+    </Pane>
   );
 }

@@ -18,6 +18,8 @@ export type PracticeRoom = {
   readonly truth: ReadonlyMap<string, Place>;
   readonly edges: readonly Edge[];
   readonly bounds: SheetBounds;
+  /** Stage metres to paper metres, also where `exercise.scaleRatio` is one that letters are laid out for. */
+  readonly paperRatio: number;
 };
 
 export const PracticeContext = createContext<PracticeRoom | null>(null);

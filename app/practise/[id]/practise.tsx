@@ -32,6 +32,7 @@ export function Practise({ exercise, sheet, next }: PractiseProps) {
       truth: truePlaces(exercise, points),
       edges: listEdges(exercise.plan, points),
       bounds: sheetBounds(exercise),
+      paperRatio: exercise.scaleRatio,
       store: createPractice(exercise),
     };
   }, [exercise]);

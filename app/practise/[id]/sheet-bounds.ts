@@ -1,15 +1,16 @@
 import type { Bounds } from "@/app/_sheet/view";
 import type { PlaneBox } from "@/lib/drawing/clear-lettering";
 import { displayBounds } from "@/lib/drawing/display-bounds";
+import type { DisplayList } from "@/lib/drawing/display-list";
 import { drawPlan } from "@/lib/drawing/draw-plan";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { exercisePoints } from "@/lib/exercise/exercise-points";
 
 /** White paper round the drawings, millimetres. */
-const MARGIN_MM = { side: 11, top: 7, foot: 19 } as const;
+const MARGIN_MM = { side: 11, top: 7, foot: 19, planFoot: 9 } as const;
 /** A named point keeps this much paper round it. */
 const POINT_ROOM_MM = 8;
-/** So does everything drawn on the plan, its lettering too. */
+/** So does every line drawn on the plan. */
 const EDGE_ROOM_MM = 2;
 
 export type SheetBounds = { readonly picture: Bounds; readonly plan: Bounds };
@@ -35,12 +36,12 @@ export function sheetBounds(exercise: Exercise): SheetBounds {
     {
       left: -half,
       right: half,
-      bottom: -apron,
+      bottom: -apron - MARGIN_MM.planFoot * mm,
       top: depth,
     },
     [
       ...points.map((point): [number, number] => [point.at[0], point.at[1]]),
-      ...cornersOf(displayBounds(drawPlan(exercise), exercise.scaleRatio)),
+      ...cornersOf(displayBounds(strokesOf(drawPlan(exercise)), exercise.scaleRatio)),
     ],
     EDGE_ROOM_MM * mm,
   );
@@ -52,6 +53,11 @@ export function sameWidth({ picture, plan }: SheetBounds): SheetBounds {
   const left = Math.min(picture.left, plan.left);
   const right = Math.max(picture.right, plan.right);
   return { picture: { ...picture, left, right }, plan: { ...plan, left, right } };
+}
+
+/** Lettering finds its room between the lines. */
+function strokesOf(list: DisplayList): DisplayList {
+  return list.filter((item) => item.kind === "stroke");
 }
 
 /** As much on either side, so that the centre line stands in the middle of its pane, over or under the picture's. */

@@ -7,6 +7,7 @@ import { useSheet } from "@/app/_sheet/sheet-context";
 import { pxPerMm } from "@/app/_sheet/view";
 import { printScale } from "@/lib/measure/scale";
 import { usePractice, usePracticeRoom } from "./practice-context";
+import { zoomAboutMark } from "./zoom-about-mark";
 
 /** A screen's millimetre by the definition of the CSS pixel: 96 to the inch. */
 const CSS_PX_PER_MM = 96 / 25.4;
@@ -25,6 +26,7 @@ export function ToolRow({ straightedge, magnifier, onStraightedge, onMagnifier, 
   const { exercise, store } = usePracticeRoom();
   const { views } = useSheet();
   const figure = usePractice((practice) => practice.attempt.figure);
+  const zoom = (times: number) => zoomAboutMark(views, store.getState().attempt.pending, times);
   const mayDraw = exercise.task.tools.includes("straightedge");
   return (
     <div className="tool-row">
@@ -45,10 +47,10 @@ export function ToolRow({ straightedge, magnifier, onStraightedge, onMagnifier, 
       <Press weight="small" aria-pressed={figure} onClick={() => store.getState().stand(!figure)}>
         Figure
       </Press>
-      <Press weight="small" onClick={() => views.getState().zoom("picture", ZOOM_STEP)}>
+      <Press weight="small" onClick={() => zoom(ZOOM_STEP)}>
         Closer
       </Press>
-      <Press weight="small" onClick={() => views.getState().zoom("picture", 1 / ZOOM_STEP)}>
+      <Press weight="small" onClick={() => zoom(1 / ZOOM_STEP)}>
         Further
       </Press>
       <Press weight="small" onClick={() => views.getState().whole("picture")}>

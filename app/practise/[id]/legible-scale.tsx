@@ -1,0 +1,37 @@
+"use client";
+
+import { type ReactNode, useMemo } from "react";
+import { useStore } from "zustand";
+import { type PaneState, viewOfPane } from "@/app/_sheet/pane-state";
+import { SheetContext, useSheet } from "@/app/_sheet/sheet-context";
+import { type Plane, pxPerMm } from "@/app/_sheet/view";
+import { PracticeContext, usePracticeRoom } from "./practice-context";
+
+/** Letters of a drawing shown smaller than this, pixels of the screen to a millimetre of paper, cannot be read. */
+const LEGIBLE_PX_PER_MM = 3;
+const TIMES = [1, 1.5, 2, 3, 4, 6] as const;
+
+/**
+ * How many times larger lettering and line weights must be than on paper to be read in a small pane. A drafter does the
+ * same: a drawing at half the scale keeps the height of its letters.
+ */
+export function legibleTimes(pane: PaneState, scaleRatio: number): number {
+  if (pane.size.width === 0) return 1;
+  const whole = pxPerMm(viewOfPane(pane), scaleRatio) / pane.factor;
+  return TIMES.find((times) => whole * times >= LEGIBLE_PX_PER_MM) ?? TIMES[TIMES.length - 1] ?? 1;
+}
+
+/** What is inside is laid out for a scale at which its letters can be read. Places stay as they are: they are metres. */
+export function LegibleScale({ plane, children }: { readonly plane: Plane; readonly children: ReactNode }) {
+  const sheet = useSheet();
+  const room = usePracticeRoom();
+  const times = useStore(sheet.views, (views) => legibleTimes(views[plane], sheet.scaleRatio));
+  const scaleRatio = sheet.scaleRatio * times;
+  const insideSheet = useMemo(() => ({ ...sheet, scaleRatio }), [sheet, scaleRatio]);
+  const insideRoom = useMemo(() => ({ ...room, exercise: { ...room.exercise, scaleRatio } }), [room, scaleRatio]);
+  return (
+    <PracticeContext value={insideRoom}>
+      <SheetContext value={insideSheet}>{children}</SheetContext>
+    </PracticeContext>
+  );
+}
