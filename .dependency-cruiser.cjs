@@ -39,6 +39,9 @@ const APART = ["photo", "draft", "classroom"];
 /** Rooms that read data from outside and may check it with zod; elsewhere the types are trusted. */
 const ROOMS_WITH_ZOD = ["exercise", "draft", "classroom", "cli"];
 
+/** Programs that only a developer starts, and that may need a developer's packages. */
+const DEVELOPERS_PROGRAMS = [".+\\.mjs$", "photograph\\.ts$"];
+
 /** @param {readonly string[]} names */
 const anyOf = (names) => `(${names.join("|")})`;
 
@@ -129,7 +132,7 @@ module.exports = {
       name: "shipped-code-ships-its-packages",
       comment: "What the app or the command line needs at run time is a dependency, not a development one.",
       severity: "error",
-      from: { path: "^(lib|app)/", pathNot: "^lib/cli/.+\\.mjs$" },
+      from: { path: "^(lib|app)/", pathNot: `^lib/cli/${anyOf(DEVELOPERS_PROGRAMS)}` },
       to: { dependencyTypes: ["npm-dev"], dependencyTypesNot: ["type-only"] },
     },
     {
