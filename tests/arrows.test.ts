@@ -4,11 +4,12 @@ import { dirname, join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
 import { cruiseArrows } from "@/lib/cli/cruise-arrows.mjs";
 import { PROJECT_ROOT } from "@/lib/cli/project-root.mjs";
+import { runNode } from "@/lib/cli/run-node.mjs";
 
 const planted: string[] = [];
 
-/** Lays out a small tree of its own and cruises it with the project's rules. */
-async function cruisePlanted(files: Readonly<Record<string, string>>) {
+/** Lays out a small tree like the project's. */
+function plant(files: Readonly<Record<string, string>>) {
   const root = mkdtempSync(join(tmpdir(), "plasterline-arrows-"));
   planted.push(root);
   for (const name of ["tsconfig.json", "package.json"]) cpSync(join(PROJECT_ROOT, name), join(root, name));
@@ -16,7 +17,12 @@ async function cruisePlanted(files: Readonly<Record<string, string>>) {
     mkdirSync(dirname(join(root, path)), { recursive: true });
     writeFileSync(join(root, path), text);
   }
-  const { modules, broken } = await cruiseArrows(root);
+  return root;
+}
+
+/** Cruises a small tree with the project's rules. */
+async function cruisePlanted(files: Readonly<Record<string, string>>) {
+  const { modules, broken } = await cruiseArrows(plant(files), { afresh: true });
   return { modules, broken: broken.map(({ rule, from, to }) => `${from} > ${to}: ${rule}`).sort() };
 }
 
@@ -27,11 +33,17 @@ afterAll(() => {
 /** Enough that a parser which reads only part of the tree is noticed; the project has many more. */
 const FEWEST_MODULES = 20;
 
+/** Runs the check as `npm run arrows` does, on this project or on another root. */
+function runArrows(...root: readonly string[]) {
+  return runNode([join(PROJECT_ROOT, "lib", "cli", "arrows.mjs"), ...root], { cwd: PROJECT_ROOT, output: "keep" });
+}
+
 describe("the arrows of this project", () => {
   it("are read, and point one way", async () => {
-    const { modules, broken } = await cruiseArrows(PROJECT_ROOT);
-    expect(modules).toBeGreaterThan(FEWEST_MODULES);
-    expect(broken).toEqual([]);
+    const { code, output } = await runArrows();
+    const [, modules, broken] = /^(\d+) modules read, (\d+) arrows point the wrong way\.$/m.exec(output) ?? [];
+    expect({ code, broken }, output).toEqual({ code: 0, broken: "0" });
+    expect(Number(modules)).toBeGreaterThan(FEWEST_MODULES);
   });
 });
 
@@ -154,8 +166,21 @@ describe("a planted arrow", () => {
   });
 });
 
-describe("a cruise of nothing", () => {
-  it("says that it read no module", async () => {
-    expect((await cruisePlanted({ "lib/measure/notes.txt": "no module" })).modules).toBe(0);
+describe("the check", () => {
+  it("fails on a planted arrow, and says which and why", async () => {
+    const root = plant({
+      "lib/measure/length.ts": 'import { grade } from "../grading/grade";\nexport const length = grade;',
+      "lib/grading/grade.ts": "export const grade = 1;",
+    });
+    const { code, output } = await runArrows(root);
+    expect(code).toBe(1);
+    expect(output).toContain("lib/measure/length.ts imports lib/grading/grade.ts\n  lib-measure-looks-up-only: ");
+    expect(output).toContain("2 modules read, 1 arrow points the wrong way.");
+  });
+
+  it("fails where it could read no module", async () => {
+    const { code, output } = await runArrows(plant({ "lib/measure/notes.txt": "no module" }));
+    expect(code).toBe(1);
+    expect(output).toContain("No module was read, so nothing was checked.");
   });
 });

@@ -18,15 +18,16 @@ const CRUISED_FOLDERS = ["lib", "app", "tests"];
  * A cruise that found no module is a broken check, not a clean tree: look at `modules` before believing `broken`.
  *
  * @param {string} root absolute path of a folder laid out like this project
+ * @param {{ afresh?: boolean }} [how] The cruiser keeps its first resolver, and with it the first root's "@/", for as long
+ *   as the process lives. `afresh` makes one for every import: for whoever cruises several roots, and slower.
  * @returns {Promise<Cruise>} how many of the project's own modules were read, and every arrow that points the wrong way
  */
-export async function cruiseArrows(root) {
+export async function cruiseArrows(root, { afresh = false } = {}) {
   const folders = CRUISED_FOLDERS.filter((folder) => existsSync(join(root, folder)));
   const { forbidden, options } = require("../../.dependency-cruiser.cjs");
   const { cruise } = await import("dependency-cruiser");
   const rules = { ...options, ruleSet: { forbidden }, validate: true, baseDir: root };
-  // The cruiser keeps its first resolver, and with it the first root's "@/", for as long as the process lives.
-  const { output } = await cruise(folders, rules, { alias: { "@": root }, bustTheCache: true });
+  const { output } = await cruise(folders, rules, { alias: { "@": root }, bustTheCache: afresh });
   if (typeof output === "string") throw new Error("The cruise answered with text instead of a result.");
   return {
     modules: output.modules.filter((module) => folders.some((folder) => module.source.startsWith(`${folder}/`))).length,
