@@ -55,6 +55,7 @@ export function Magnifier({ plane, drawingId, mark, watch }: Props) {
       <svg width={WIDTH_PX} height={WIDTH_PX}>
         <g ref={group}>
           <use href={`#${drawingId}`} />
+          <use href={`#${drawingId}-live`} />
         </g>
       </svg>
     </div>

@@ -11,6 +11,8 @@ type Props = Omit<SVGProps<SVGSVGElement>, "ref"> & {
   /** The drawing, in paper millimetres. */
   readonly children: ReactNode;
   readonly drawingId: string;
+  /** What moves, in paper millimetres: a sheet of its own over the drawing, so that the drawing is not painted again. */
+  readonly live?: ReactNode;
   /** Laid over the drawing, in pixels. */
   readonly over?: ReactNode;
   /** A second finger came down: what the first had begun is to be undone. */
@@ -18,10 +20,11 @@ type Props = Omit<SVGProps<SVGSVGElement>, "ref"> & {
 };
 
 /** A window on one drawing of the sheet. Zoom and pan move its group without rendering anything. */
-export function Pane({ plane, children, drawingId, over, onSecondFinger, ...svgProps }: Props) {
+export function Pane({ plane, children, drawingId, live, over, onSecondFinger, ...svgProps }: Props) {
   const { views, scaleRatio } = useSheet();
   const frame = useRef<HTMLDivElement>(null);
   const group = useRef<SVGGElement>(null);
+  const liveGroup = useRef<SVGGElement>(null);
   useZoomGestures(plane, frame, onSecondFinger);
 
   useLayoutEffect(() => {
@@ -39,7 +42,7 @@ export function Pane({ plane, children, drawingId, over, onSecondFinger, ...svgP
       const pane = views.getState()[plane];
       const view = viewOfPane(pane);
       const mm = pxPerMm(view, scaleRatio);
-      group.current?.setAttribute("transform", paperMatrix(view, scaleRatio));
+      for (const each of [group, liveGroup]) each.current?.setAttribute("transform", paperMatrix(view, scaleRatio));
       frame.current?.style.setProperty("--unit", String(1 / mm));
       frame.current?.style.setProperty("--whole-mm", String(mm / pane.factor));
     };
@@ -55,6 +58,11 @@ export function Pane({ plane, children, drawingId, over, onSecondFinger, ...svgP
       <svg {...svgProps} className="pane-drawing">
         <g ref={group} id={drawingId} data-ratio={scaleRatio}>
           {children}
+        </g>
+      </svg>
+      <svg aria-hidden="true" className="pane-drawing pane-live">
+        <g ref={liveGroup} id={`${drawingId}-live`}>
+          {live}
         </g>
       </svg>
       {over}

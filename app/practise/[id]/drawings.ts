@@ -58,10 +58,12 @@ function edgesIn({ exercise, points, edges }: Room, places: DrawnPoints, style: 
   return drawEdges(edges, inPicture, style, { plan: exercise.plan, points });
 }
 
-/** A small cross at each point on the sheet, for those that no line runs to. */
-function crosses({ exercise }: Room, drawn: DrawnPoints): Stroke[] {
+/** A small cross at each point on the sheet that no line runs to. */
+function crosses({ exercise, edges }: Room, drawn: DrawnPoints): Stroke[] {
   const arm = (CROSS_MM * exercise.scaleRatio) / 1000;
-  return [...drawn].flatMap(([name, [x, y]]) => [
+  const joined = new Set(edges.flatMap(({ from, to }) => (drawn.has(from) && drawn.has(to) ? [from, to] : [])));
+  const loose = [...drawn].filter(([name]) => !joined.has(name));
+  return loose.flatMap(([name, [x, y]]) => [
     makeStroke(`cross.${name}.across`, [
       [x - arm, y],
       [x + arm, y],

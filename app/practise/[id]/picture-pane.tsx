@@ -88,6 +88,12 @@ function PictureDrawing({ mark, held, edge, asked, drawn, graded, magnified }: O
       onSecondFinger={edge?.letGo ?? mark?.letGo}
       aria-hidden="true"
       {...(edge?.svg ?? mark?.svg ?? {})}
+      live={
+        <>
+          {!graded && <PendingMark asked={asked.name} drawn={drawn} held={held} />}
+          {edge && <LayingEdge laying={edge.laying} bounds={bounds.picture} scaleRatio={scaleRatio} />}
+        </>
+      }
       over={
         magnified && !graded ? (
           <Magnifier plane="picture" drawingId={DRAWING_ID} mark={pending} watch={store.subscribe} />
@@ -98,12 +104,7 @@ function PictureDrawing({ mark, held, edge, asked, drawn, graded, magnified }: O
       {standing && <DrawList list={figure} scaleRatio={scaleRatio} />}
       <DrawList list={set} scaleRatio={scaleRatio} />
       <BlueLines lines={lines} bounds={bounds.picture} scaleRatio={scaleRatio} />
-      {graded ? (
-        <Correction graded={graded} drawn={drawn} />
-      ) : (
-        <PendingMark asked={asked.name} drawn={drawn} held={held} />
-      )}
-      {edge && <LayingEdge laying={edge.laying} bounds={bounds.picture} scaleRatio={scaleRatio} />}
+      {graded && <Correction graded={graded} drawn={drawn} />}
     </Pane>
   );
 }
