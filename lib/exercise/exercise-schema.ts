@@ -113,10 +113,14 @@ const task = strict({
 
 const SCALE_FORMS = `${FOOT_SCALES.join(", ")} or 1:N`;
 
+/** No sheet is drawn larger than a thousand times true size, nor smaller than one in a thousand million. */
+const RATIOS = { least: 1e-3, most: 1e9 };
+
 /** The scales a sheet may be drawn at: those of the architect's rule, and one to anything. */
 function isSheetScale(written: string): boolean {
   const named = FOOT_SCALES.some((usual) => usual === written) || written.startsWith("1:");
-  return named && parseScale(written) !== null;
+  const ratio = parseScale(written);
+  return named && ratio !== null && ratio >= RATIOS.least && ratio <= RATIOS.most;
 }
 
 export const scale = z

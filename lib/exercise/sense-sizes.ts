@@ -9,6 +9,9 @@ import { type Finding, fault, note } from "./finding";
 /** Nothing on a stage is larger or farther than this, metres. */
 export const LARGEST_M = 1000;
 
+/** Nothing that has a size is smaller: figures divided by less would no longer be finite, metres. */
+const SMALLEST_M = 1e-4;
+
 /** Usual limits of a stair for the public: riser at most 7 in, tread at least 11 in (IBC 1011.5.2 as quoted). */
 const STEEPEST_RISER_M = 7 * (FOOT_M / 12);
 const SHALLOWEST_TREAD_M = 11 * (FOOT_M / 12);
@@ -41,6 +44,8 @@ function checkSize({ where, what, value, zero }: Size): readonly Finding[] {
         zero ? "write 0 or more" : "write a length above 0",
       ),
     ];
+  if (value < SMALLEST_M && !zero)
+    return [fault(where, `${what} is less than a tenth of a millimetre`, "check its unit")];
   return [];
 }
 

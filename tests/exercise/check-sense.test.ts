@@ -135,6 +135,7 @@ describe("the sense of an exercise", () => {
       /one place/,
     ],
     ["a column of no diameter", [["/plan/columns/0/diameter", 0]], "/plan/columns/0/diameter", /more than 0/],
+    ["an eye all but on the plaster line", [["/viewer/distance", 1e-300]], "/viewer/distance", /tenth of a millimetre/],
     ["a stage a mile deep", [["/stage/depth", 5280]], "/stage/depth", /1 km/],
     ["a corner beyond the hills", [["/plan/corners/Q", [0, 5280]]], "/plan/corners/Q", /1 km/],
   ];

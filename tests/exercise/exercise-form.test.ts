@@ -51,6 +51,8 @@ describe("an exercise of the wrong form", () => {
     ["/scale", "1/5in=1ft", '"1/5in=1ft"'],
     ["/scale", 48, "48"],
     ["/scale", "1:0", '"1:0"'],
+    ["/scale", `1:0.${"0".repeat(30)}1`, '"1:0.0'],
+    ["/scale", "1:99999999999", '"1:99999999999"'],
     ["/stage/opening", [32, 20], "a list of 2"],
     ["/stage/depth", "26 feet", '"26 feet"'],
     ["/stage/depth", null, "null"],
