@@ -1,31 +1,15 @@
+import { namePoints } from "../plan/name-points";
 import type { Furniture, FurnitureKind, Plan, Wall } from "../plan/plan";
 import { placeOnWall, wallLine } from "../plan/wall-line";
+import type { StagePoint } from "../stage/frame";
+import { floorHeight } from "../stage/stage";
+import { eyePoint } from "../stage/viewer";
 import type { Frame } from "./choose-frame";
 import { isPlayable } from "./clear-stage";
 import type { Dice } from "./dice";
-import { hiddenPoints } from "./hidden-point";
-
-type Stock = {
-  readonly width: number;
-  readonly depth: number;
-  readonly height: number;
-  readonly stands: "free" | "wall" | "either";
-};
-
-/** Usual sizes, feet: a 30 in table, a 15 to 18 in seat, an arm's height of 30 in (TD&T Fall 1984 p. 11); the rest common practice, no source. */
-export const FURNITURE_FT: Readonly<Partial<Record<FurnitureKind, Stock>>> = {
-  table: { width: 5, depth: 3, height: 2.5, stands: "free" },
-  sofa: { width: 6, depth: 2.5, height: 2.5, stands: "either" },
-  desk: { width: 5, depth: 2.5, height: 2.5, stands: "either" },
-  bed: { width: 4, depth: 6.5, height: 2, stands: "wall" },
-  chest: { width: 4, depth: 2, height: 2, stands: "either" },
-  box: { width: 3, depth: 3, height: 2.5, stands: "free" },
-  counter: { width: 6, depth: 2, height: 3, stands: "free" },
-  piano: { width: 5, depth: 2, height: 4, stands: "wall" },
-  bookcase: { width: 4, depth: 1, height: 6, stands: "wall" },
-  stove: { width: 3, depth: 2, height: 3, stands: "wall" },
-  bench: { width: 5, depth: 1.5, height: 1.5, stands: "either" },
-};
+import { type Solid, solidsOf } from "./footprint";
+import { FURNITURE_FT, type FurnitureStock } from "./furniture-stock";
+import { hiddenPoints, passesThrough } from "./hidden-point";
 
 /** Behind a piece against a wall, feet: room for a baseboard. */
 const GAP_FT = 0.5;
@@ -47,21 +31,18 @@ export type FurnitureStyle = {
   readonly atWalls: boolean;
 };
 
-/** A plan with so many pieces of furniture more, no two of a kind, none hiding another; fewer where they do not fit. */
+/** A plan with so many pieces of furniture more, no two of a kind, none hiding much of another; fewer where they do not fit. */
 export function addFurniture(dice: Dice, frame: Frame, plan: Plan, style: FurnitureStyle): Plan {
-  const { stage, viewer } = frame;
-  const wallsSeen = hiddenPoints({ plan, stage, viewer }).size;
   let sofar = plan;
-  for (const kind of dice.shuffle(style.kinds)) {
+  for (const kind of dice.shuffle(style.kinds).slice(0, style.count + SPARE_KINDS)) {
     if (sofar.furniture.length - plan.furniture.length >= style.count) break;
+    const seen = seenPoints(frame, sofar);
     for (let i = 0; i < TRIES; i += 1) {
       const piece = placePiece(dice, frame, sofar, kind, style);
       if (!piece) continue;
       const next: Plan = { ...sofar, furniture: [...sofar.furniture, piece] };
       if (!isPlayable(next, frame)) continue;
-      // Of its own eight corners a piece hides at most two feet; more hidden means that it hides something else, or is hidden.
-      const hidden = hiddenPoints({ plan: next, stage, viewer }).size - wallsSeen;
-      if (hidden > HIDDEN_FEET * (next.furniture.length - plan.furniture.length)) continue;
+      if (hidesMuch(frame, next, seen)) continue;
       sofar = next;
       break;
     }
@@ -69,8 +50,30 @@ export function addFurniture(dice: Dice, frame: Frame, plan: Plan, style: Furnit
   return sofar;
 }
 
-/** A box seen from before and above hides one or two of its own feet. */
+/** A box seen from before and above hides one or two of its own feet; of what stands behind it, at most this much. */
 const HIDDEN_FEET = 2;
+const HIDDEN_BEHIND = 1;
+/** Kinds tried over the number wanted, where some do not fit. */
+const SPARE_KINDS = 3;
+
+function seenPoints({ stage, viewer }: Frame, plan: Plan): readonly StagePoint[] {
+  const hidden = hiddenPoints({ plan, stage, viewer });
+  return [...namePoints(plan, stage).values()].filter(({ name }) => !hidden.has(name)).map(({ at }) => at);
+}
+
+/** Whether a new piece hides, or has hidden, more than a few of the points seen before. */
+function hidesMuch({ stage, viewer }: Frame, plan: Plan, seen: readonly StagePoint[]): boolean {
+  const eye = eyePoint(viewer);
+  const solids = solidsOf(plan, (y) => floorHeight(stage, y));
+  const own = solids.at(-1) as Solid;
+  const behind = seen.filter((at) => passesThrough(eye, at, own));
+  if (behind.length > HIDDEN_BEHIND) return true;
+  const corners = own.outline.flatMap(([x, y]): StagePoint[] => [
+    [x, y, own.low],
+    [x, y, own.high],
+  ]);
+  return corners.filter((at) => solids.some((solid) => passesThrough(eye, at, solid))).length > HIDDEN_FEET;
+}
 
 function placePiece(
   dice: Dice,
@@ -101,7 +104,7 @@ function freely(dice: Dice, { ruler, stage }: Frame, { deepest, turnDeg }: Furni
 }
 
 /** With its back to a wall, its front into the room: at turn 0 a piece faces down the stage, (0, -1). */
-function againstWall(dice: Dice, { ruler, stage }: Frame, plan: Plan, stock: Stock): Stand | null {
+function againstWall(dice: Dice, { ruler, stage }: Frame, plan: Plan, stock: FurnitureStock): Stand | null {
   const half = stage.opening.width / 2;
   const onView = plan.walls.filter(({ from, to }) =>
     [from, to].every((corner) => Math.abs(plan.corners.get(corner)?.[0] ?? half) < half),
@@ -123,4 +126,9 @@ function againstWall(dice: Dice, { ruler, stage }: Frame, plan: Plan, stock: Sto
 /** Names of a piece's corners: its feet, then its tops. */
 export function boxNames(id: string, corners = 4): readonly string[] {
   return ["foot", "top"].flatMap((role) => Array.from({ length: corners }, (_, i) => `${id}.${i + 1}.${role}`));
+}
+
+/** The same corner by corner: each foot, then the top over it. */
+export function cornerByCorner(id: string): readonly string[] {
+  return [1, 2, 3, 4].flatMap((corner) => [`${id}.${corner}.foot`, `${id}.${corner}.top`]);
 }

@@ -28,6 +28,8 @@ export type PlatformStyle = {
   readonly risers: readonly [least: number, most: number];
   /** Where a flight climbs to it: on its downstage edge, at the end toward the centre line, or nowhere. */
   readonly flight: "front" | "end" | "none";
+  /** Kept small, where it shares a room. */
+  readonly small: boolean;
   /** Whether its two ends may run at different angles. */
   readonly splayed: boolean;
 };
@@ -35,10 +37,14 @@ export type PlatformStyle = {
 /** A plan with a platform more, and the flight that climbs to it. */
 export function addPlatform(dice: Dice, { ruler, stage }: Frame, plan: Plan, style: PlatformStyle): Plan {
   const flight = dice.pick(FLIGHTS.filter(({ risers }) => risers >= style.risers[0] && risers <= style.risers[1]));
-  const [width, depth] = [dice.pick(WIDTHS_FT), dice.pick(DEPTHS_FT)];
+  const [width, depth] = [
+    dice.pick(style.small ? WIDTHS_FT.slice(0, 2) : WIDTHS_FT),
+    dice.pick(style.small ? DEPTHS_FT.slice(0, 2) : DEPTHS_FT),
+  ];
   const half = Math.floor(ruler.feet(stage.opening.width) / 2) - 3;
   const x = dice.whole(-half, half - width);
-  const y = dice.whole(style.nearest, Math.max(style.nearest, style.deepest - depth));
+  const nearest = style.nearest + (style.flight === "front" ? (flight.risers - 1) * TREAD_FT : 0);
+  const y = dice.whole(nearest, Math.max(nearest, style.deepest - depth));
   const [left, right] = style.splayed ? [dice.whole(0, 2), dice.whole(1, 3)] : [0, 0];
   const outline: readonly PlanPoint[] = [
     [x, y],

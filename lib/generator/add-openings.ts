@@ -101,3 +101,12 @@ export function openingNames({ walls }: Plan): readonly string[] {
     ),
   );
 }
+
+/** The same with the near jamb of every opening first, each foot or sill with its head. */
+export function jambByJamb({ walls }: Plan): readonly string[] {
+  return ["start", "end"].flatMap((end) =>
+    walls.flatMap((wall) =>
+      wall.openings.flatMap(({ id }) => ["sill", "head"].map((role) => `${wall.id}.${id}.${end}.${role}`)),
+    ),
+  );
+}

@@ -1,9 +1,8 @@
-import { segmentsCross } from "../geometry/segments-cross";
 import type { Vector2 } from "../geometry/vector";
 import type { Opening, Plan, Stair, Wall } from "../plan/plan";
 import { type WallLine, wallLine } from "../plan/wall-line";
 import type { Frame } from "./choose-frame";
-import { type Outline, overlap, solidsOf, stairOutline } from "./footprint";
+import { cuts, type Outline, overlap, solidsOf, stairOutline } from "./footprint";
 
 /** The playing space downstage centre that nothing stands in: half its width, and its depth from the plaster line, feet. */
 export const PLAYING_HALF_WIDTH_FT = 4;
@@ -24,11 +23,12 @@ export function isPlayable(plan: Plan, { stage, viewer, ruler: { foot } }: Place
   const standing = solidsOf(plan, () => 0);
   const lines = plan.walls.flatMap((wall) => wallLine(plan, wall) ?? []);
   const walls = lines.map(({ from, to }): readonly [Vector2, Vector2] => [from, to]);
+  const outlines = standing.map(({ outline }) => outline);
   const doors = doorways(plan, foot);
   const deepest = stage.depth - CROSSOVER_FT * foot;
   const half = stage.opening.width / 2;
   const eye: Vector2 = [viewer.offset, -viewer.distance];
-  const beforeWalls = (spot: Vector2) => !walls.some((wall) => segmentsCross([eye, spot], wall));
+  const beforeWalls = (spot: Vector2) => !walls.some((wall) => cuts(eye, spot, wall));
   const clearOf = (outline: Outline, others: readonly Outline[]) => !others.some((other) => overlap(outline, other));
   return (
     standing.every(
@@ -42,10 +42,8 @@ export function isPlayable(plan: Plan, { stage, viewer, ruler: { foot } }: Place
           .every((other) => other.high <= low || high <= other.low || clearOf(outline, [other.outline])),
     ) &&
     lines.every(({ from, to }) => Math.max(from[1], to[1]) <= deepest) &&
-    clearOf(playingSpace(foot), [...standing.map(({ outline }) => outline), ...walls]) &&
-    plan.stairs.every((stair) =>
-      clearOf(stairFoot(stair, foot), [...standing.map(({ outline }) => outline), ...walls]),
-    ) &&
+    clearOf(playingSpace(foot), [...outlines, ...walls]) &&
+    plan.stairs.every((stair) => clearOf(stairFoot(stair, foot), [...outlines, ...walls])) &&
     doors.every(
       ({ wall, approach, sill, leaves }, i) =>
         clearOf(
@@ -55,10 +53,7 @@ export function isPlayable(plan: Plan, { stage, viewer, ruler: { foot } }: Place
         leaves.every(
           (leaf) =>
             leaf.every(([, y]) => y <= stage.depth) &&
-            clearOf(
-              leaf,
-              standing.map(({ outline }) => outline),
-            ) &&
+            clearOf(leaf, outlines) &&
             clearOf(
               leaf,
               plan.walls.flatMap((other, j) => (other.id === wall ? [] : [walls[j] as Outline])),

@@ -29,6 +29,16 @@ function spanAlong(outline: Outline, [nx, ny]: Vector2): readonly [low: number, 
   return [Math.min(...at), Math.max(...at)];
 }
 
+/** Whether the straight way from a to b cuts through a wall; to touch it is not to cut. */
+export function cuts([ax, ay]: Vector2, [bx, by]: Vector2, [[cx, cy], [dx, dy]]: readonly [Vector2, Vector2]): boolean {
+  const c = (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
+  const d = (bx - ax) * (dy - ay) - (by - ay) * (dx - ax);
+  if (c * d >= 0) return false;
+  const a = (dx - cx) * (ay - cy) - (dy - cy) * (ax - cx);
+  const b = (dx - cx) * (by - cy) - (dy - cy) * (bx - cx);
+  return a * b < 0;
+}
+
 /** The floor a flight covers: from its lowest nosing back over all its treads. */
 export function stairOutline(stair: Stair): Outline {
   const [first, second] = stair.nosing;

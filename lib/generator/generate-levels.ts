@@ -3,12 +3,12 @@ import { boxNames } from "./add-furniture";
 import { addPlatform, nosingNames, type PlatformStyle } from "./add-levels";
 import { BLANK_PLAN } from "./blank-plan";
 import { isPlayable } from "./clear-stage";
-import { wallStyle } from "./generate-walls";
 import type { Draw, Idea } from "./idea";
 import { capital, inWords, listed } from "./in-words";
+import type { RunStyle } from "./run-shapes";
 import { runWalls } from "./run-walls";
 
-type Style = Omit<PlatformStyle, "id" | "nearest" | "deepest">;
+type Style = Omit<PlatformStyle, "id" | "nearest" | "deepest" | "small">;
 
 /** The platforms of each level, in the order they are built. */
 const STYLES: readonly (readonly Style[])[] = [
@@ -27,17 +27,18 @@ const STYLES: readonly (readonly Style[])[] = [
 /** Nothing stands nearer to the plaster line, feet. */
 const NEAREST_FT = 5;
 const WALLS_FROM = 4;
-const TRIES = 30;
+/** The room that the platforms of the later levels stand in. */
+const ROOM: RunStyle = { shapes: ["box"], deep: [15, 18], splay: [1, 3], skew: 0, returns: false };
+const TRIES = 60;
 
 /** Platforms and flights: feet, tops and nosings. */
 export function thinkOutLevels(draw: Draw): Idea | null {
-  const { dice, frame, level, most, deepest } = draw;
-  const run =
-    level >= WALLS_FROM ? runWalls(dice, frame, { ...wallStyle(3, deepest), shapes: ["box"], returns: false }) : null;
+  const { dice, frame, level, most } = draw;
+  const run = level >= WALLS_FROM ? runWalls(dice, frame, ROOM) : null;
   if (level >= WALLS_FROM && !run) return null;
   const styles = STYLES[level - 1] ?? [];
   const plan = styles.reduce<Plan | null>(
-    (sofar, style, i) => sofar && buildOne(draw, sofar, { ...style, id: `P${i + 1}` }),
+    (sofar, style, i) => sofar && buildOne(draw, sofar, { ...style, id: `P${i + 1}`, small: run !== null }),
     run?.plan ?? BLANK_PLAN,
   );
   if (!plan) return null;
@@ -67,7 +68,11 @@ export function thinkOutLevels(draw: Draw): Idea | null {
   };
 }
 
-function buildOne({ dice, frame, deepest }: Draw, plan: Plan, style: Style & { readonly id: string }): Plan | null {
+function buildOne(
+  { dice, frame, deepest }: Draw,
+  plan: Plan,
+  style: Omit<PlatformStyle, "nearest" | "deepest">,
+): Plan | null {
   for (let i = 0; i < TRIES; i += 1) {
     const next = addPlatform(dice, frame, plan, { ...style, nearest: NEAREST_FT, deepest });
     if (isPlayable(next, frame)) return next;

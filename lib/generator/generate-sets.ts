@@ -1,12 +1,13 @@
 import type { FurnitureKind, OpeningKind, Plan } from "../plan/plan";
-import { addFurniture, boxNames } from "./add-furniture";
+import { addFurniture, cornerByCorner } from "./add-furniture";
 import { addPlatform, nosingNames } from "./add-levels";
-import { addOpenings, openingNames } from "./add-openings";
+import { addOpenings, jambByJamb } from "./add-openings";
 import { isPlayable } from "./clear-stage";
 import { CALLED, REVEAL_FT } from "./generate-openings";
 import { wallStyle } from "./generate-walls";
 import type { Draw, Idea } from "./idea";
 import { listed } from "./in-words";
+import type { RunStyle } from "./run-shapes";
 import { runWalls } from "./run-walls";
 
 const KINDS: readonly FurnitureKind[] = ["table", "sofa", "desk", "chest", "counter", "bed", "piano", "stove", "bench"];
@@ -22,15 +23,24 @@ const PIECES = [1, 1, 2, 2, 3] as const;
 const PLATFORM_FROM = 4;
 /** It stands upstage, so that the room before it stays free, feet. */
 const PLATFORM_NEAREST_FT = 9;
-/** How the marks are shared out: corners of walls, openings, platform, furniture; hundredths. */
-const SHARES = { walls: 45, openings: 25, platform: 15 } as const;
-const TRIES = 30;
+/** Marks on the openings together, and on each thing that stands on the stage; the corners of the walls get the rest. */
+const ON_OPENINGS = [2, 2, 3, 4, 4] as const;
+const PER_THING = [3, 3, 2, 2, 2] as const;
+const TRIES = 60;
+
+/** Rooms with floor enough for what stands in them: where there is a platform, wider upstage. */
+const ROOMS: readonly Partial<RunStyle>[] = [
+  { shapes: ["box"], deep: [9, 12], splay: [0, 2] },
+  { shapes: ["box"] },
+  {},
+  { shapes: ["cut-corner", "jog", "box"], deep: [14, 18], splay: [1, 3.5] },
+  { shapes: ["cut-corner-and-jog", "bay", "cut-corner"], deep: [15, 19], splay: [1, 3.5] },
+];
 
 /** A whole set: walls with their openings, a platform, furniture. */
 export function thinkOutSets(draw: Draw): Idea | null {
   const { dice, frame, level, most, deepest } = draw;
-  const style = level === 1 ? { ...wallStyle(2, deepest), shapes: ["box"] as const } : wallStyle(level, deepest);
-  const run = runWalls(dice, frame, style, REVEAL_FT);
+  const run = runWalls(dice, frame, { ...wallStyle(level, deepest), ...ROOMS[level - 1] }, REVEAL_FT);
   if (!run) return null;
   const inRun = run.plan.walls.filter(({ from, to }) => run.corners.includes(from) && run.corners.includes(to));
   const kinds = OPENINGS[level - 1] ?? [];
@@ -56,23 +66,22 @@ export function thinkOutSets(draw: Draw): Idea | null {
   if (plan.furniture.length < count) return null;
   const first = run.corners[0] ?? "";
   const given = level === 1 ? [`${first}.foot`, `${first}.top`] : level === 2 ? [`${first}.foot`] : [];
-  const share = (percent: number) => Math.floor((most * percent) / 100);
   const corners = ["foot", "top"].flatMap((role) => run.corners.map((corner) => `${corner}.${role}`));
-  const pieces = plan.furniture.map(({ id }) => ({
-    names: boxNames(id),
-    most: Math.ceil(share(level < PLATFORM_FROM ? 30 : 20) / count),
-  }));
-  const platform = plan.platforms.map(({ id }) => ({ names: boxNames(id), most: share(SHARES.platform) }));
+  const perThing = PER_THING[level - 1] ?? 2;
+  const onOpenings = ON_OPENINGS[level - 1] ?? 2;
+  const onWalls = most - onOpenings - perThing * (plan.furniture.length + plan.platforms.length);
+  const pieces = plan.furniture.map(({ id }) => ({ names: cornerByCorner(id), most: perThing }));
+  const platform = plan.platforms.map(({ id }) => ({ names: cornerByCorner(id), most: perThing }));
   return {
     plan,
     kind: "plan-to-picture",
     given,
     wanted: [
-      { names: corners, most: share(SHARES.walls) },
-      { names: openingNames(plan), most: share(SHARES.openings) },
+      { names: corners, most: onWalls },
+      { names: jambByJamb(plan), most: onOpenings },
       ...platform,
-      ...plan.stairs.map((stair) => ({ names: nosingNames(stair), most: 2 })),
       ...pieces,
+      ...plan.stairs.map((stair) => ({ names: nosingNames(stair), most: 2 })),
     ],
     skills: [
       "depth-by-eye",
@@ -96,6 +105,7 @@ function addOne({ dice, frame, deepest }: Draw, plan: Plan): Plan {
       deepest,
       risers: [2, 3],
       flight: dice.pick(["front", "none"] as const),
+      small: true,
       splayed: false,
     });
     if (isPlayable(next, frame)) return next;

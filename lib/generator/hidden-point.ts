@@ -24,7 +24,7 @@ export function hiddenPoints({ plan, stage, viewer }: Set): ReadonlySet<string> 
 }
 
 /** Whether the straight line from the eye to a point runs through the inside of a solid: the line is cut by each side in turn. */
-function passesThrough(eye: StagePoint, at: StagePoint, { outline, low, high }: Solid): boolean {
+export function passesThrough(eye: StagePoint, at: StagePoint, { outline, low, high }: Solid): boolean {
   let [enter, leave] = [0, 1];
   const keep = (atEye: number, atPoint: number) => {
     // The inside is where this runs below 0.

@@ -101,8 +101,8 @@ const MARKS: Readonly<Record<Unit, readonly [Count, Count, Count, Count, Count]>
     [7, 9],
     [9, 11],
     [11, 13],
-    [13, 16],
-    [15, 19],
+    [14, 17],
+    [17, 20],
   ],
 };
 

@@ -62,22 +62,21 @@ function cutCorner(dice: Dice, [ax, ay]: Spot, [bx, by]: Spot): readonly Spot[] 
   ];
 }
 
-/** A back wall that steps: its deeper part is the one toward the middle, so that the return between them is seen. */
+/** A back wall that steps: its deeper part is the one toward the middle, and the return between them rakes, so that it is seen. */
 function jog(dice: Dice, [bx, by]: Spot, [cx, cy]: Spot): readonly Spot[] {
-  const step = dice.whole(2, 4);
+  const [step, splay] = [dice.whole(2, 4), dice.half(1, 2)];
   const x = dice.side() * dice.half(3, 7);
   const y = Math.round((by + ((cy - by) * (x - bx)) / (cx - bx)) * 2) / 2;
-  // Whichever side is deeper, the other end of the back wall comes forward.
   return x < 0
     ? [
         [x, y],
-        [x, y + step],
+        [x + splay, y + step],
         [cx, cy + step],
       ]
     : [
-        [x, y],
+        [x - splay, y],
         [x, y - step],
-        [cx, Math.max(cy - step, 4)],
+        [cx, cy - step],
       ];
 }
 
@@ -93,8 +92,8 @@ function apex(dice: Dice, a: Spot, d: Spot, deep: number): readonly Spot[] {
 
 /** A splayed bay in the back wall. */
 function bay(dice: Dice, [bx, by]: Spot, [cx, cy]: Spot): readonly Spot[] {
-  const [half, deep, splay] = [dice.whole(4, 5), dice.whole(2, 4), dice.half(1, 2)];
-  const middle = dice.whole(-3, 3);
+  const [half, deep, splay] = [dice.whole(4, 5), dice.whole(2, 4), dice.half(1.5, 2.5)];
+  const middle = dice.whole(-2, 2);
   const y = (x: number) => Math.round((by + ((cy - by) * (x - bx)) / (cx - bx)) * 2) / 2;
   const [left, right] = [middle - half, middle + half];
   return [
