@@ -23,10 +23,11 @@ export const MASTERED_AT = 0.95;
 
 /**
  * The bounds of guess and slip. The upper ones are those usual in knowledge tracing (guess 0.3, slip 0.1: Corbett and
- * Anderson 1995, from memory); with them a right mark never speaks against a skill. The lower ones keep a single mark from
- * settling the matter: a right one may be luck, a wrong one a slip of the hand.
+ * Anderson 1995, from memory); with them a right mark never speaks against a skill. The lower ones are our own: no mark is
+ * taken for surer proof than the usual, so that three right in a row are the fewest that master, four the most; and a wrong one
+ * may always be a slip of the hand.
  */
-export const LEAST_GUESS = 0.1;
+export const LEAST_GUESS = 0.2;
 export const MOST_GUESS = 0.3;
 export const LEAST_SLIP = 0.02;
 export const MOST_SLIP = 0.1;

@@ -46,8 +46,16 @@ describe("traceSkill", () => {
   it("takes the guess of the mark where it has one", () => {
     // .27 / (.27 + .7 x .3) = .5625; + .1 x .4375
     expect(traceSkill([{ kind: "right", guess: 0.3 }]).probability).toBeCloseTo(0.60625, 10);
-    // .27 / (.27 + .7 x .1) = .7941; + .1 x .2059
-    expect(traceSkill([{ kind: "right", guess: 0.1 }]).probability).toBeCloseTo(0.81471, 5);
+    // .27 / (.27 + .7 x .25) = .6067; + .1 x .3933
+    expect(traceSkill([{ kind: "right", guess: 0.25 }]).probability).toBeCloseTo(0.64607, 5);
+  });
+
+  it.each([
+    [LEAST_GUESS, 3],
+    [MOST_GUESS, 4],
+  ])("with a guess of %f the fewest right in a row that master are %i", (guess, fewest) => {
+    const { history } = traceSkill(Array.from({ length: 6 }, () => ({ kind: "right" as const, guess })));
+    expect(history.findIndex((each) => each >= MASTERED_AT) + 1).toBe(fewest);
   });
 
   it.each([
