@@ -2,7 +2,7 @@ import type { LengthUnits } from "../measure/length";
 import { project } from "../perspective/project";
 import { centreVanishingPoint, distancePoints } from "../perspective/vanishing-point";
 import type { Plan } from "../plan/plan";
-import type { PicturePoint } from "../stage/frame";
+import type { PicturePoint, StagePoint } from "../stage/frame";
 import { backWallCorners, type Stage } from "../stage/stage";
 import type { Viewer } from "../stage/viewer";
 
@@ -24,7 +24,7 @@ export type Board = {
 const MARGIN_MM = 45;
 
 /** Points nearer than this are one point of the sheet, metres. */
-export const SAME_PLACE_M = 1e-9;
+export const SAME_PLACE_M = 1e-11;
 
 export function samePlace(a: PicturePoint, b: PicturePoint): boolean {
   return Math.hypot(a[0] - b[0], a[1] - b[1]) < SAME_PLACE_M;
@@ -38,14 +38,30 @@ export function onPaper({ stage, viewer, scaleRatio }: Board, [X, Z]: PicturePoi
   return Math.abs(X) <= stage.opening.width / 2 + margin && Z >= lowest - margin && Z <= stage.opening.height + margin;
 }
 
+export type Side = "left" | "right";
+
 /** The distance point, or its half, third or quarter, on one side; n = 1, 2, 3, 4. */
-export function distancePointPart(viewer: Viewer, part: number, side: "left" | "right"): PicturePoint {
+export function distancePointPart(viewer: Viewer, part: number, side: Side): PicturePoint {
   const [left, right] = distancePoints(viewer);
   const whole = side === "left" ? left : right;
   return part === 1 ? whole : [viewer.offset + (whole[0] - viewer.offset) / part, viewer.eyeHeight];
 }
 
-export type Landmark = { readonly at: PicturePoint; readonly say: string };
+export type LandmarkName =
+  | "centre"
+  | "under the CVP"
+  | "CVP"
+  | `opening ${"foot" | "top"} ${Side}`
+  | `back wall ${"foot" | "top"} ${Side}`
+  | `apron ${Side}`;
+
+/** A point every sheet has before anything is drawn. `stage` is the place of the stage it shows; null for the CVP, which shows none. */
+export type Landmark = {
+  readonly name: LandmarkName;
+  readonly at: PicturePoint;
+  readonly stage: StagePoint | null;
+  readonly say: string;
+};
 
 /** A board with its landmarks worked out. */
 export type Sheet = Board & { readonly landmarks: readonly Landmark[] };
@@ -54,28 +70,32 @@ export function startSheet(board: Board): Sheet {
   return { ...board, landmarks: landmarks(board) };
 }
 
+export function landmark({ landmarks }: Sheet, name: LandmarkName): Landmark | null {
+  return landmarks.find((one) => one.name === name) ?? null;
+}
+
 /** The points every sheet has before anything is drawn, besides the distance, vanishing and measuring points. */
 function landmarks({ stage, viewer }: Board): readonly Landmark[] {
   const half = stage.opening.width / 2;
   const height = stage.opening.height;
-  const names = [
-    "the back wall's foot at the left",
-    "the back wall's foot at the right",
-    "the back wall's top at the left",
-    "the back wall's top at the right",
-  ];
-  const back = backWallCorners(stage).flatMap((corner, i) => {
-    const seen = project(viewer, corner);
-    return seen.seen ? [{ at: seen.at, say: names[i] as string }] : [];
-  });
+  const shown = (name: LandmarkName, place: StagePoint, say: string): readonly Landmark[] => {
+    const seen = project(viewer, place);
+    return seen.seen ? [{ name, at: seen.at, stage: place, say }] : [];
+  };
+  const [footLeft, footRight, topLeft, topRight] = backWallCorners(stage);
   return [
-    { at: [0, 0], say: "the foot of the centre line" },
-    { at: [viewer.offset, 0], say: "the foot of the line under the CVP" },
-    { at: [-half, 0], say: "the left corner of the opening" },
-    { at: [half, 0], say: "the right corner of the opening" },
-    { at: [-half, height], say: "the left top corner of the opening" },
-    { at: [half, height], say: "the right top corner of the opening" },
-    { at: centreVanishingPoint(viewer), say: "the CVP" },
-    ...back,
+    ...shown("centre", [0, 0, 0], "the foot of the centre line"),
+    ...shown("under the CVP", [viewer.offset, 0, 0], "the foot of the line under the CVP"),
+    ...shown("opening foot left", [-half, 0, 0], "the left corner of the opening"),
+    ...shown("opening foot right", [half, 0, 0], "the right corner of the opening"),
+    ...shown("opening top left", [-half, 0, height], "the left top corner of the opening"),
+    ...shown("opening top right", [half, 0, height], "the right top corner of the opening"),
+    { name: "CVP", at: centreVanishingPoint(viewer), stage: null, say: "the CVP" },
+    ...shown("back wall foot left", footLeft, "the back wall's foot at the left"),
+    ...shown("back wall foot right", footRight, "the back wall's foot at the right"),
+    ...shown("back wall top left", topLeft, "the back wall's top at the left"),
+    ...shown("back wall top right", topRight, "the back wall's top at the right"),
+    ...shown("apron left", [-half, -stage.apron, 0], "the left corner of the apron"),
+    ...shown("apron right", [half, -stage.apron, 0], "the right corner of the apron"),
   ];
 }

@@ -2,7 +2,7 @@ import { printLength } from "../measure/print-length";
 import { centreVanishingPoint } from "../perspective/vanishing-point";
 import type { PicturePoint } from "../stage/frame";
 import { floorHeight } from "../stage/stage";
-import type { Sheet } from "./board";
+import { landmark, type Sheet, type Side } from "./board";
 import { type Locus, layOff, level, NOTHING_M } from "./locus";
 import type { Steps } from "./steps";
 import type { Target } from "./target";
@@ -11,8 +11,8 @@ import type { Target } from "./target";
 const HALVINGS = 3;
 
 /** The corners of the drawn floor. */
-type Floor = { readonly left: Side; readonly right: Side };
-type Side = { readonly near: PicturePoint; readonly far: PicturePoint };
+type Floor = { readonly left: Edge; readonly right: Edge };
+type Edge = { readonly near: PicturePoint; readonly far: PicturePoint };
 
 /**
  * Lines through a target on the floor that the floor's own diagonals give: the diagonal itself, its depth level across
@@ -31,25 +31,15 @@ export function floorDiagonalLoci(board: Sheet, { at: [x, y, z] }: Target): read
 }
 
 function drawnFloor(board: Sheet): Floor | null {
-  const named = new Map(board.landmarks.map((landmark) => [landmark.say, landmark.at]));
-  const [leftNear, rightNear] = [
-    named.get("the left corner of the opening"),
-    named.get("the right corner of the opening"),
-  ];
-  const [leftFar, rightFar] = [
-    named.get("the back wall's foot at the left"),
-    named.get("the back wall's foot at the right"),
-  ];
-  if (!leftNear || !rightNear || !leftFar || !rightFar) return null;
-  return { left: { near: leftNear, far: leftFar }, right: { near: rightNear, far: rightFar } };
+  const edge = (side: Side): Edge | null => {
+    const [near, far] = [landmark(board, `opening foot ${side}`), landmark(board, `back wall foot ${side}`)];
+    return near && far && { near: near.at, far: far.at };
+  };
+  const [left, right] = [edge("left"), edge("right")];
+  return left && right && { left, right };
 }
 
-function diagonalLoci(
-  board: Sheet,
-  floor: Floor,
-  [x, y]: readonly [number, number],
-  from: "left" | "right",
-): readonly Locus[] {
+function diagonalLoci(board: Sheet, floor: Floor, [x, y]: readonly [number, number], from: Side): readonly Locus[] {
   const { stage, viewer } = board;
   const half = stage.opening.width / 2;
   const across = (from === "right" ? 1 : -1) * half * (1 - (2 * y) / stage.depth);
@@ -58,7 +48,7 @@ function diagonalLoci(
     steps.line({
       through: [near, far],
       toward: "floor diagonal",
-      say: "Draw the floor's diagonal, from a corner of the opening to the far corner of the back wall's foot.",
+      say: `Draw the floor's diagonal, from the ${from} corner of the opening to the far corner of the back wall's foot.`,
     });
   const itself: readonly Locus[] =
     Math.abs(across - x) < NOTHING_M ? [{ method: "floor diagonal", rank: 2, draw: drawDiagonal }] : [];
@@ -71,16 +61,16 @@ function diagonalLoci(
       const ray = steps.line({
         through: [start.at, centreVanishingPoint(viewer)],
         toward: "centre vanishing point",
-        say: `Draw from ${start.say} to the CVP: the diagonal takes the floor's whole width while it takes its whole depth, so ${printLength(y, board.units)} of depth goes with this offset.`,
+        say: `Draw from ${start.say} to the CVP: the floor's diagonal takes all its width as it takes all its depth, so here it is ${printLength(y, board.units)} deep.`,
       });
-      const crossing = steps.meet(
-        ray,
-        drawDiagonal(steps),
-        "Where the ray crosses the diagonal is the depth you want.",
-      );
+      const crossing = steps.meet(ray, drawDiagonal(steps), "at the depth you want");
       return crossing === null
         ? null
-        : steps.line({ through: level(steps.at(crossing)), toward: "level", say: "Carry the depth level across." });
+        : steps.line({
+            through: level(steps.at(crossing)),
+            toward: "level",
+            say: `Draw level across through crossing ${crossing}: all of that line has the same depth.`,
+          });
     },
   };
   return [...itself, levelFromDiagonal];
@@ -110,33 +100,27 @@ function halvings(share: number): readonly ("near" | "far")[] | null {
 
 function drawHalvings(steps: Steps, floor: Floor, path: readonly ("near" | "far")[]): number | null {
   let part = floor;
+  let name = "the floor";
   for (const half of [...path, null]) {
-    const one = steps.line({
-      through: [part.left.near, part.right.far],
-      toward: "floor diagonal",
-      say: "Draw one diagonal of this part of the floor.",
-    });
-    const other = steps.line({
-      through: [part.right.near, part.left.far],
-      toward: "floor diagonal",
-      say: "Draw the other diagonal.",
-    });
+    const diagonal = (from: PicturePoint, to: PicturePoint, which: string) =>
+      steps.line({ through: [from, to], toward: "floor diagonal", say: `Draw ${which} diagonal of ${name}.` });
     const middle = steps.meet(
-      one,
-      other,
-      "They cross in its perspective middle: half its depth, not half its height on the paper.",
+      diagonal(part.left.near, part.right.far, "one"),
+      diagonal(part.right.near, part.left.far, "the other"),
+      `at the middle of ${name}: half its depth, not half its height on the paper`,
     );
     if (middle === null) return null;
     const across = steps.line({
       through: level(steps.at(middle)),
       toward: "level",
-      say: "Carry that depth level across.",
+      say: `Draw level across through crossing ${middle}: all of that line has the same depth.`,
     });
     if (half === null) return across;
-    const left = meetSide(steps, across, floor.left, "left");
-    const right = meetSide(steps, across, floor.right, "right");
+    const left = meetEdge(steps, across, floor.left, "left");
+    const right = meetEdge(steps, across, floor.right, "right");
     if (left === null || right === null) return null;
     const [l, r] = [steps.at(left), steps.at(right)];
+    name = `the ${half === "near" ? "nearer" : "farther"} half, from step ${across}`;
     part =
       half === "near"
         ? { left: { near: part.left.near, far: l }, right: { near: part.right.near, far: r } }
@@ -145,11 +129,11 @@ function drawHalvings(steps: Steps, floor: Floor, path: readonly ("near" | "far"
   return null;
 }
 
-function meetSide(steps: Steps, across: number, side: Side, name: "left" | "right"): number | null {
+function meetEdge(steps: Steps, across: number, edge: Edge, side: Side): number | null {
   const line = steps.line({
-    through: [side.near, side.far],
+    through: [edge.near, edge.far],
     toward: "floor's edge",
-    say: `Draw the floor's ${name} edge.`,
+    say: `Draw the floor's ${side} edge, from the opening to the back wall.`,
   });
-  return steps.meet(across, line, `Mark the depth on the floor's ${name} edge.`);
+  return steps.meet(across, line, `on the floor's ${side} edge`);
 }

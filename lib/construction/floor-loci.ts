@@ -1,7 +1,7 @@
 import { printLength } from "../measure/print-length";
 import { centreVanishingPoint } from "../perspective/vanishing-point";
 import { floorHeight } from "../stage/stage";
-import { distancePointPart, type Sheet } from "./board";
+import { distancePointPart, landmark, type Sheet, type Side } from "./board";
 import { floorDiagonalLoci } from "./floor-diagonals";
 import { type Locus, layOff, level, NOTHING_M } from "./locus";
 import type { Catalogue, Target } from "./target";
@@ -30,25 +30,27 @@ function rayLocus(board: Sheet, { at: [x, y, z] }: Target): Locus {
     rank: 0,
     draw: (steps) => {
       const start = layOff(board, steps, x, z);
-      const say =
-        y < 0
-          ? `Draw from the CVP through ${start.say === "there" ? "that mark" : start.say} and run the ray on forward, out over the apron: every line square to the plaster line lies on such a ray.`
-          : `Draw from ${start.say} to the CVP: every line square to the plaster line goes there.`;
+      const why = z === 0 ? "lines square to the plaster line all go there" : "that carries the height with it";
       return steps.line({
         through: [start.at, centreVanishingPoint(board.viewer)],
         toward: "centre vanishing point",
-        say,
+        say:
+          y < 0
+            ? `Draw from the CVP through ${start.say} and run the line on forward, over the apron: ${why}.`
+            : `Draw from ${start.say} to the CVP: ${why}.`,
       });
     },
   };
 }
+
+const SHARES: Readonly<Record<number, string>> = { 2: "half the", 3: "a third of the", 4: "a quarter of the" };
 
 /** Lines at 45 degrees run to the distance points; a half, third or quarter of the depth goes with a half, third or quarter of D. */
 function distanceLocus(
   board: Sheet,
   { at: [x, y, z] }: Target,
   { part, name, rank }: (typeof PARTS)[number],
-  side: "left" | "right",
+  side: Side,
 ): Locus {
   const toward = distancePointPart(board.viewer, part, side);
   const shift = side === "right" ? -y / part : y / part;
@@ -58,13 +60,22 @@ function distanceLocus(
     draw: (steps) => {
       const base = layOff(board, steps, x, 0);
       const start = layOff(board, steps, x + shift, z, base.foot);
-      const depth = printLength(Math.abs(y), board.units);
-      const whole = `the depth, ${depth}, was laid off true size, and a line at 45° takes as much across as it takes in depth`;
-      const say =
+      const size = printLength(Math.abs(shift), board.units);
+      const depth = y < 0 ? "way to the plaster line" : "depth";
+      const whole = printLength(Math.abs(y), board.units);
+      const lies = `lies ${size} ${shift > 0 ? "right" : "left"} of ${base.say}`;
+      const why =
         part === 1
-          ? `Draw from ${start.say} to the distance point at the ${side}: ${whole}.`
-          : `Draw from ${start.say} to the ${name} at the ${side}: with 1/${part} of the distance goes 1/${part} of the depth, ${printLength(Math.abs(y) / part, board.units)} of ${depth}.`;
-      return steps.line({ through: [start.at, toward], toward: name, say });
+          ? `it ${lies}, the whole ${depth}, and lines at 45° go there`
+          : `it ${lies}, ${SHARES[part]} ${depth} of ${whole}, and ${SHARES[part]} distance goes with ${SHARES[part]} ${depth}`;
+      return steps.line({
+        through: [start.at, toward],
+        toward: name,
+        say:
+          y < 0
+            ? `Draw from the ${side} ${name} through ${start.say} and run the line on forward: ${why}.`
+            : `Draw from ${start.say} to the ${side} ${name}: ${why}.`,
+      });
     },
   };
 }
@@ -72,11 +83,11 @@ function distanceLocus(
 function backWallLoci(board: Sheet, { at: [, y, z] }: Target): readonly Locus[] {
   const { stage } = board;
   if (Math.abs(y - stage.depth) > NOTHING_M) return [];
-  const marks = board.landmarks;
-  const line = (left: string, method: string, height: number): readonly Locus[] => {
-    const i = marks.findIndex(({ say }) => say === left);
-    const [a, b] = [marks[i], marks[i + 1]];
+  return (["foot", "top"] as const).flatMap((part) => {
+    const [a, b] = [landmark(board, `back wall ${part} left`), landmark(board, `back wall ${part} right`)];
+    const height = part === "foot" ? floorHeight(stage, stage.depth) : stage.opening.height;
     if (!a || !b || Math.abs(z - height) > NOTHING_M) return [];
+    const method = `back wall's ${part}`;
     return [
       {
         method,
@@ -87,13 +98,9 @@ function backWallLoci(board: Sheet, { at: [, y, z] }: Target): readonly Locus[] 
             toward: "back wall",
             say: `Draw the ${method} across: the point lies on it.`,
           }),
-      },
+      } satisfies Locus,
     ];
-  };
-  return [
-    ...line("the back wall's foot at the left", "back wall's foot", floorHeight(stage, stage.depth)),
-    ...line("the back wall's top at the left", "back wall's top", stage.opening.height),
-  ];
+  });
 }
 
 function levelLoci({ at: [, y, z] }: Target, placed: Catalogue["placed"]): readonly Locus[] {

@@ -1,7 +1,8 @@
+import { printLength } from "../measure/print-length";
 import { centreVanishingPoint } from "../perspective/vanishing-point";
 import type { PicturePoint } from "../stage/frame";
-import type { Sheet } from "./board";
-import { type Locus, layOff, level, NOTHING_M, upright } from "./locus";
+import { landmark, type Sheet, type Side } from "./board";
+import { type Locus, level, NOTHING_M, upright } from "./locus";
 import type { Steps } from "./steps";
 import type { Catalogue, Target } from "./target";
 
@@ -51,8 +52,8 @@ function uprightLocus(foot: Foot): Locus {
  * point of the horizon the two uprights share; the true height at the opening's edge, carried to that point, keeps its
  * ratio to the eye height.
  */
-function horizonLocus(board: Sheet, target: Target, foot: Foot, side: "left" | "right"): Locus {
-  const edge = board.landmarks.find(({ say }) => say === `the ${side} corner of the opening`);
+function horizonLocus(board: Sheet, target: Target, foot: Foot, side: Side): Locus {
+  const edge = landmark(board, `opening foot ${side}`);
   return {
     method: "horizon ratio",
     rank: 8,
@@ -60,34 +61,36 @@ function horizonLocus(board: Sheet, target: Target, foot: Foot, side: "left" | "
       const footAt = foot.draw(steps);
       if (!footAt || !edge) return null;
       const corner = steps.mark(edge.at, `Begin at ${edge.say}: the opening's edge is an upright at true size.`);
-      const low = Math.abs(foot.z) < NOTHING_M ? edge.at : layOff(board, steps, edge.at[0], foot.z).at;
-      const top = steps.measure({
-        on: "upright",
-        from: corner,
-        length: target.at[2],
-        say: "Measure the height up it, true size.",
-      });
+      const low = Math.abs(foot.z) < NOTHING_M ? edge : layUp(steps, corner, foot.z, board);
+      const top = layUp(steps, corner, target.at[2], board);
       const across = steps.line({
-        through: [low, footAt],
+        through: [low.at, footAt],
         toward: "foot",
-        say: `Draw from its foot through ${foot.say} to the horizon.`,
+        say: `Draw from ${low.say} through ${foot.say} and on to the horizon.`,
       });
       const horizon = steps.line({
         through: level(centreVanishingPoint(board.viewer)),
         toward: "level",
-        say: "The horizon, level through the CVP, cuts every upright at eye height.",
+        say: "Draw the horizon level through the CVP: it cuts every upright at eye height.",
       });
-      const shared = steps.meet(
-        across,
-        horizon,
-        "Where that line meets the horizon, level lines of this direction vanish.",
-      );
+      const shared = steps.meet(across, horizon, "where level lines of that direction vanish");
       if (shared === null) return null;
       return steps.line({
-        through: [steps.at(top), steps.at(shared)],
+        through: [top.at, steps.at(shared)],
         toward: "horizon",
-        say: "Carry the height to the same point: it keeps its ratio to the eye height all the way.",
+        say: `Draw from ${top.say} to crossing ${shared}: the height keeps its ratio to the eye height all the way.`,
       });
     },
   };
+}
+
+/** A height laid off on the opening's edge. */
+function layUp(steps: Steps, corner: number, height: number, { units }: Sheet) {
+  const top = steps.measure({
+    on: "upright",
+    from: corner,
+    length: height,
+    say: `Measure ${printLength(height, units)} up that edge, true size.`,
+  });
+  return { at: steps.at(top), say: `mark ${top}` };
 }

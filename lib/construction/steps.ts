@@ -19,7 +19,8 @@ export type RankedQuality = Quality & { readonly rank: number; readonly favoured
 export type Steps = {
   measure(step: Omit<MeasureStep, "do" | "at">): number;
   line(step: Omit<LineStep, "do">): number;
-  meet(one: number, other: number, say: string): number | null;
+  /** `where` ends the sentence "Lines 2 and 4 cross ...". */
+  meet(one: number, other: number, where: string): number | null;
   mark(at: PicturePoint, say: string): number;
   /** Where a measure, a meet or a mark put its point. */
   at(number: number): PicturePoint;
@@ -59,11 +60,13 @@ export function startSteps(board: Sheet): Steps {
       );
       return known >= 0 ? known + 1 : add({ do: "line", through, toward, say });
     },
-    meet: (one, other, say) => {
+    meet: (one, other, where) => {
       const [first, second] = [lineOf(one), lineOf(other)];
       const place = meet(first, second);
       if (!place) return null;
       if (sineBetween(first, second) < POOR_CROSSING) poor += 1;
+      const [low, high] = [Math.min(one, other), Math.max(one, other)];
+      const say = `Lines ${low} and ${high} cross ${where}.`;
       return add({ do: "meet", lines: [one, other], at: [place[0], place[1]], say });
     },
     mark: (place, say) => add({ do: "mark", at: place, say }),

@@ -1,6 +1,7 @@
 import { printLength } from "../measure/print-length";
 import { wallVanishing } from "../perspective/wall-vanishing";
 import type { PicturePoint, StagePoint } from "../stage/frame";
+import { floorHeight } from "../stage/stage";
 import type { Sheet } from "./board";
 import { type Locus, layOff, NOTHING_M, upright } from "./locus";
 import type { PlacedPoint, Target, TargetWall } from "./target";
@@ -25,8 +26,9 @@ function drawnLineLoci(board: Sheet, target: Target, wall: TargetWall): readonly
   const usable = wall.placed.filter(({ name }) => name !== target.name);
   return usable.flatMap((a, i) =>
     usable.slice(i + 1).flatMap((b) => {
-      if (!collinear(inWall(wall, a.stage), inWall(wall, b.stage), here) || bends(board, a, b)) return [];
-      const diagonal = Math.abs(a.stage[2] - b.stage[2]) > NOTHING_M && board.stage.rake === 0;
+      if (!collinear(inWall(wall, a.stage), inWall(wall, b.stage), here)) return [];
+      const level = Math.abs(a.stage[2] - b.stage[2]) < NOTHING_M;
+      const diagonal = !level && !(stands(board, wall, a) && stands(board, wall, b));
       return [
         {
           method: diagonal ? "wall diagonal" : "along the drawn wall",
@@ -43,6 +45,11 @@ function drawnLineLoci(board: Sheet, target: Target, wall: TargetWall): readonly
   );
 }
 
+/** Whether a point of a wall lies on its foot. */
+function stands({ stage }: Sheet, { wall }: TargetWall, { stage: [, y, z] }: PlacedPoint): boolean {
+  return Math.abs(z - wall.base - floorHeight(stage, y)) < NOTHING_M;
+}
+
 function collinear(
   [ax, ay]: readonly [number, number],
   [bx, by]: readonly [number, number],
@@ -55,11 +62,6 @@ function collinear(
   return Math.abs((bx - ax) * (py - ay) - (by - ay) * (px - ax)) < NOTHING_M * span;
 }
 
-/** On a rake a foot line bends where it crosses the plaster line. */
-function bends({ stage }: Sheet, a: PlacedPoint, b: PlacedPoint): boolean {
-  return stage.rake !== 0 && Math.min(a.stage[1], b.stage[1]) < 0 && Math.max(a.stage[1], b.stage[1]) > 0;
-}
-
 function vanishingLoci(board: Sheet, target: Target, wall: TargetWall): readonly Locus[] {
   const { vanishingPoint, measuringPoint } = wallVanishing(board.plan, wall.wall, board.stage, board.viewer);
   if (!vanishingPoint || !measuringPoint) return [];
@@ -68,13 +70,17 @@ function vanishingLoci(board: Sheet, target: Target, wall: TargetWall): readonly
   const id = wall.wall.id;
   const square = Math.abs(vanishingPoint[0] - board.viewer.offset) < NOTHING_M;
   const toward = square ? "centre vanishing point" : `vanishing point of ${id}`;
-  const along = target.at[1] === 0 ? 0 : y / line.along[1];
-  const trace = x - line.along[0] * along;
+  const trace = x - (line.along[0] / line.along[1]) * y;
+  const length = y / Math.abs(line.along[1]);
   const onward = vanishingPoint[0] >= board.viewer.offset ? 1 : -1;
-  const toVanishing = (start: PicturePoint, say: string) => ({
+  const say = (from: string, why: string) =>
+    square
+      ? `Draw from ${from} to the CVP: ${id} stands square to the plaster line.`
+      : `Draw from ${from} to the vanishing point of ${id}: ${why}.`;
+  const toVanishing = (start: PicturePoint, words: string) => ({
     through: [start, vanishingPoint] as const,
     toward,
-    say,
+    say: words,
   });
   const placed = wall.placed
     .filter(
@@ -85,13 +91,7 @@ function vanishingLoci(board: Sheet, target: Target, wall: TargetWall): readonly
       (point): Locus => ({
         method: z > NOTHING_M ? "top edge to the wall's vanishing point" : "wall's vanishing point",
         rank: 1,
-        draw: (steps) =>
-          steps.line(
-            toVanishing(
-              point.at,
-              `Draw from ${point.say} to the vanishing point of ${id}: all level lines of that wall go there.`,
-            ),
-          ),
+        draw: (steps) => steps.line(toVanishing(point.at, say(point.say, "all its level lines go there"))),
       }),
     );
   const fromTrace: Locus = {
@@ -99,12 +99,7 @@ function vanishingLoci(board: Sheet, target: Target, wall: TargetWall): readonly
     rank: 6,
     draw: (steps) => {
       const start = layOff(board, steps, trace, z);
-      return steps.line(
-        toVanishing(
-          start.at,
-          `Draw from ${start.say} to the vanishing point of ${id}: run on, that wall would reach the plaster line here.`,
-        ),
-      );
+      return steps.line(toVanishing(start.at, say(start.say, "run on, the wall reaches the plaster line there")));
     },
   };
   const measured: Locus = {
@@ -112,11 +107,12 @@ function vanishingLoci(board: Sheet, target: Target, wall: TargetWall): readonly
     rank: 7,
     draw: (steps) => {
       const base = layOff(board, steps, trace, 0);
-      const start = layOff(board, steps, trace + onward * along, z, base.foot);
+      const start = layOff(board, steps, trace + onward * length, z, base.foot);
+      const lies = `lies ${printLength(Math.abs(length), board.units)} ${onward * length > 0 ? "right" : "left"} of ${base.say}`;
       return steps.line({
         through: [start.at, measuringPoint],
         toward: `measuring point of ${id}`,
-        say: `Draw from ${start.say} to the measuring point of ${id}: it cuts off the true length, ${printLength(Math.abs(along), board.units)}, on the wall's line.`,
+        say: `Draw from ${start.say} to the measuring point of ${id}: it ${lies}, where the wall reaches the plaster line, and the point lies as far along the wall.`,
       });
     },
   };
@@ -146,17 +142,13 @@ function middleLoci(target: Target, wall: TargetWall): readonly Locus[] {
             toward: "wall diagonal",
             say: `Draw the wall's diagonal from ${a.say} to ${b.say}.`,
           });
-        const crossing = steps.meet(
-          diagonal(fromFoot, toTop),
-          diagonal(toFoot, fromTop),
-          "The diagonals cross in the middle of the wall.",
-        );
+        const crossing = steps.meet(diagonal(fromFoot, toTop), diagonal(toFoot, fromTop), "in the middle of the wall");
         return crossing === null
           ? null
           : steps.line({
               through: upright(steps.at(crossing)),
               toward: "upright",
-              say: "Draw upright through the crossing: the wall's middle.",
+              say: `Draw upright through crossing ${crossing}: the wall's middle.`,
             });
       },
     },
