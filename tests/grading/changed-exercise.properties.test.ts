@@ -52,9 +52,9 @@ describe("any exercise that makes sense", () => {
             for (const { feedback } of grade.marks) expect(feedback).not.toMatch(/NaN|undefined|Infinity|null/);
           },
         ),
-        seeded,
+        { ...seeded, numRuns: Math.ceil(seeded.numRuns / 4) },
       );
-      expect(graded).toBeGreaterThan(seeded.numRuns / 10);
+      expect(graded).toBeGreaterThan(seeded.numRuns / 20);
     },
   );
 });
