@@ -7,6 +7,9 @@ import { runNode, stopTogether } from "./run-node.mjs";
 /** How long to wait for another program that is installing something, in seconds. */
 const OTHER_INSTALL_S = 400;
 
+/** The browser, and letters for it: a bare system has none, and would show boxes. */
+const DEBIAN_PACKAGES = ["chromium", "fonts-liberation"];
+
 const HOW_TO_MEND =
   "Install Chromium or Chrome, or name one that you have: PLASTERLINE_CHROMIUM=/path/to/chromium npm test";
 
@@ -26,7 +29,7 @@ export async function getChromium(root) {
     console.log("No Chromium here yet: installing Debian's package.");
     const wait = `DPkg::Lock::Timeout=${OTHER_INSTALL_S}`;
     await runProgram("apt-get", ["update", "-qq", "-o", wait]);
-    await runProgram("apt-get", ["install", "-y", "-qq", "--no-install-recommends", "chromium", "-o", wait]);
+    await runProgram("apt-get", ["install", "-y", "-qq", "--no-install-recommends", ...DEBIAN_PACKAGES, "-o", wait]);
     const second = findChromium(process);
     if (second.kind === "found") return { path: second.path };
   }
