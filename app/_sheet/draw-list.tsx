@@ -1,4 +1,4 @@
-import { type CSSProperties, memo } from "react";
+import { memo } from "react";
 import type { DisplayList, Lettering, Stroke } from "@/lib/drawing/display-list";
 import { handPath, ruledPath } from "@/lib/drawing/hand-stroke";
 import { CAP_SHARE } from "@/lib/drawing/lettering-box";
@@ -31,21 +31,18 @@ function DrawnStroke({ stroke, scaleRatio }: { readonly stroke: Stroke; readonly
   );
 }
 
+/** Letters are part of the paper: they grow with it, and need no transform of their own, which a browser pays for. */
 function Letters({ lettering, scaleRatio }: { readonly lettering: Lettering; readonly scaleRatio: number }) {
-  const [x, y] = toPaper(lettering.at, scaleRatio);
   const { heightMm } = lettering;
-  const [right = 0, up = 0] = lettering.shiftMm.map(tenThousandths);
+  const [x, y] = toPaper(lettering.at, scaleRatio);
+  const [right, up] = lettering.shiftMm;
   return (
     <text
       className={`letters p-${lettering.pencil}${lettering.faint ? " faint" : ""}`}
       textAnchor={lettering.anchor}
-      style={
-        {
-          "--lm": `max(var(--whole-mm) * 1px, var(--letter-min) * ${CAP_SHARE / heightMm})`,
-          transform: `translate(${x}px, ${y}px) scale(var(--unit)) translate(calc(${right} * var(--lm)), calc(${-up} * var(--lm)))`,
-          fontSize: `calc(${heightMm / CAP_SHARE} * var(--lm))`,
-        } as CSSProperties
-      }
+      x={tenThousandths(x + right)}
+      y={tenThousandths(y - up)}
+      fontSize={tenThousandths(heightMm / CAP_SHARE)}
     >
       {lettering.text}
     </text>

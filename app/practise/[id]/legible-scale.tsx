@@ -8,24 +8,27 @@ import { type Plane, pxPerMm } from "@/app/_sheet/view";
 import { PracticeContext, usePracticeRoom } from "./practice-context";
 
 /** Letters of a drawing shown smaller than this, pixels of the screen to a millimetre of paper, cannot be read. */
-const LEGIBLE_PX_PER_MM = 3;
-const TIMES = [1, 1.5, 2, 3, 4, 6] as const;
+const LEGIBLE_PX_PER_MM = 3.4;
+/** From the back of the room everything must be larger by this. */
+const PROJECTED = 1.4;
+const TIMES = [1, 1.25, 1.5, 2, 2.5, 3, 4, 6] as const;
 
 /**
  * How many times larger lettering and line weights must be than on paper to be read in a small pane. A drafter does the
  * same: a drawing at half the scale keeps the height of its letters.
  */
-export function legibleTimes(pane: PaneState, scaleRatio: number): number {
+export function legibleTimes(pane: PaneState, scaleRatio: number, projected: boolean): number {
   if (pane.size.width === 0) return 1;
   const whole = pxPerMm(viewOfPane(pane), scaleRatio) / pane.factor;
-  return TIMES.find((times) => whole * times >= LEGIBLE_PX_PER_MM) ?? TIMES[TIMES.length - 1] ?? 1;
+  const least = LEGIBLE_PX_PER_MM * (projected ? PROJECTED : 1);
+  return TIMES.find((times) => whole * times >= least) ?? TIMES[TIMES.length - 1] ?? 1;
 }
 
 /** What is inside is laid out for a scale at which its letters can be read. Places stay as they are: they are metres. */
 export function LegibleScale({ plane, children }: { readonly plane: Plane; readonly children: ReactNode }) {
   const sheet = useSheet();
   const room = usePracticeRoom();
-  const times = useStore(sheet.views, (views) => legibleTimes(views[plane], sheet.scaleRatio));
+  const times = useStore(sheet.views, (views) => legibleTimes(views[plane], sheet.scaleRatio, isProjected()));
   const scaleRatio = sheet.scaleRatio * times;
   const insideSheet = useMemo(() => ({ ...sheet, scaleRatio }), [sheet, scaleRatio]);
   const insideRoom = useMemo(() => ({ ...room, exercise: { ...room.exercise, scaleRatio } }), [room, scaleRatio]);
@@ -34,4 +37,9 @@ export function LegibleScale({ plane, children }: { readonly plane: Plane; reado
       <SheetContext value={insideSheet}>{children}</SheetContext>
     </PracticeContext>
   );
+}
+
+/** The size the table is seen at; changing it lays out every pane anew, and so asks again. */
+function isProjected(): boolean {
+  return typeof document !== "undefined" && document.documentElement.dataset.size === "projector";
 }
