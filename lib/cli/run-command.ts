@@ -2,6 +2,7 @@ import { parseArgs } from "node:util";
 import { nearestName } from "../exercise/nearest-name";
 import { type Outcome, wrongCall } from "./outcome";
 import { construct } from "./verb-construct";
+import { generate } from "./verb-generate";
 import { grade } from "./verb-grade";
 import { truth } from "./verb-truth";
 import { validate } from "./verb-validate";
@@ -9,10 +10,14 @@ import { validate } from "./verb-validate";
 type Verb = {
   readonly usage: string;
   readonly does: string;
-  readonly run: (files: readonly string[], text: boolean) => Outcome | Promise<Outcome>;
+  /** Names of the options that only some verbs take, each with a word after it: `--unit walls`. */
+  readonly options?: readonly string[];
+  readonly run: (files: readonly string[], text: boolean, options: Options) => Outcome | Promise<Outcome>;
 };
 
-const VERBS: ReadonlyMap<string, Verb> = new Map([
+type Options = Readonly<Record<string, string>>;
+
+const VERBS: ReadonlyMap<string, Verb> = new Map<string, Verb>([
   [
     "validate",
     { usage: "validate FILE...", does: "checks the form and the sense of exercise and marks files", run: validate },
@@ -30,23 +35,37 @@ const VERBS: ReadonlyMap<string, Verb> = new Map([
     "construct",
     { usage: "construct EXERCISE POINT", does: "the ruler construction of a point, step by step", run: construct },
   ],
+  [
+    "generate",
+    {
+      usage: "generate --unit U --level N --seed S",
+      does: "a new exercise; the same seed gives the same one",
+      options: ["unit", "level", "seed"],
+      run: generate,
+    },
+  ],
 ]);
+
+/** The options of all verbs, as `parseArgs` wants them. */
+const WORD_OPTIONS = Object.fromEntries(
+  [...VERBS.values()].flatMap(({ options = [] }) => options.map((name) => [name, { type: "string" } as const])),
+);
 
 const USAGE = [
   "npm run --silent plasterline -- VERB ... [--text]",
   "",
-  ...[...VERBS.values()].map(({ usage, does }) => `  ${usage.padEnd(26)}${does}`),
+  ...[...VERBS.values()].map(({ usage, does }) => `  ${usage.padEnd(38)}${does}`),
   "",
   "It prints JSON; with --text, words. Exit 0: done. 1: does not pass. 2: the input or the call was wrong.",
 ].join("\n");
 
 /** One call of the command line, from its words to what it prints. */
 export async function runCommand(words: readonly string[]): Promise<Outcome> {
-  let call: { values: { text?: boolean; help?: boolean }; positionals: string[] };
+  let call: { values: Readonly<Record<string, string | boolean | undefined>>; positionals: string[] };
   try {
     call = parseArgs({
       args: [...words],
-      options: { text: { type: "boolean" }, help: { type: "boolean" } },
+      options: { ...WORD_OPTIONS, text: { type: "boolean" }, help: { type: "boolean" } },
       allowPositionals: true,
     });
   } catch (error) {
@@ -64,7 +83,12 @@ export async function runCommand(words: readonly string[]): Promise<Outcome> {
       `there is no verb "${verb}"`,
       `did you mean "${nearestName(verb, VERBS.keys())}"? The verbs are ${[...VERBS.keys()].join(", ")}`,
     );
-  return known.run(files, call.values.text === true);
+  const options = Object.fromEntries(
+    Object.entries(call.values).filter((entry): entry is [string, string] => typeof entry[1] === "string"),
+  );
+  const strange = Object.keys(options).find((name) => !known.options?.includes(name));
+  if (strange !== undefined) return wrongCall(`${verb} takes no --${strange}`, known.usage);
+  return known.run(files, call.values.text === true, options);
 }
 
 function firstSentence(message: string): string {

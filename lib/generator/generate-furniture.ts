@@ -44,6 +44,6 @@ export function thinkOutFurniture(draw: Draw): Idea | null {
     skills: ["furniture", "depth-by-eye", "height"],
     place: walled ? "room" : "floor",
     brief: () =>
-      `${listed(near.map(({ kind }) => `the ${kind}`)).replace(/^t/, "T")}, each as the box it would be packed in. Place the feet that the eye sees, then the corners of the top${level === 1 ? "; one foot is drawn already" : ""}${walled ? `. The ${inWords((run?.corners.length ?? 1) - 1, "wall")} are drawn` : ""}.`,
+      `${listed(near.map(({ kind }) => `the ${kind}`)).replace(/^t/, "T")}, ${count > 1 ? "each as" : "seen as"} the box it would be packed in. Place the feet that the eye sees, then the corners of the top${level === 1 ? "; one foot is drawn already" : ""}${walled ? `. The ${inWords((run?.corners.length ?? 1) - 1, "wall")} are drawn` : ""}.`,
   };
 }

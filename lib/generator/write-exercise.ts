@@ -13,10 +13,10 @@ function writeFeet(metres: number): number | string {
   return inches % 12 === 0 ? inches / 12 : printLength((inches / 12) * FOOT_M, "ft-in");
 }
 
-/** A length as an author writes it in metres: 9, 5.5 for half metres, 3600 mm otherwise. To the millimetre. */
+/** A length as an author writes it in metres: 9, 5.4 down to 100 mm, 750 mm otherwise. To the millimetre. */
 function writeMetres(metres: number): number | string {
   const mm = Math.round(metres * 1000);
-  return mm % 500 === 0 ? mm / 1000 : `${mm} mm`;
+  return mm % 100 === 0 ? mm / 1000 : `${mm} mm`;
 }
 
 /** An exercise as its file writes it: the reverse of reading it. What is absent by default is left out. */
