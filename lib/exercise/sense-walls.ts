@@ -1,4 +1,4 @@
-import { segmentsCross } from "../geometry/segments-cross";
+import { isJunction, segmentsCross } from "../geometry/segments-cross";
 import { printLength } from "../measure/print-length";
 import type { Opening, Wall } from "../plan/plan";
 import { openingJambs, type WallLine, wallLine } from "../plan/wall-line";
@@ -52,7 +52,7 @@ function crossings(placed: readonly Placed[]): readonly Finding[] {
       .filter(
         (other) =>
           overlapInHeight(one.wall, other.wall) &&
-          segmentsCross([one.line.from, one.line.to], [other.line.from, other.line.to]),
+          crossInPlan([one.line.from, one.line.to], [other.line.from, other.line.to]),
       )
       .map((other) =>
         fault(
@@ -62,6 +62,11 @@ function crossings(placed: readonly Placed[]): readonly Finding[] {
         ),
       ),
   );
+}
+
+/** A wall may share a corner with another, or end against its middle; it may not run through it or over it. */
+function crossInPlan(...walls: Parameters<typeof segmentsCross>): boolean {
+  return segmentsCross(...walls) && !isJunction(...walls);
 }
 
 function overlapInHeight(a: Wall, b: Wall): boolean {

@@ -28,6 +28,15 @@ export function segmentsCross(one: Segment, other: Segment): boolean {
   return loose.some((gap) => gap < SAME_POINT_M);
 }
 
+/** Whether one segment ends on the other's middle, coming from the side: a junction, as of a wall butted against a wall. */
+export function isJunction(one: Segment, other: Segment): boolean {
+  const slant = Math.abs(cross(subtract(one[1], one[0]), subtract(other[1], other[0])));
+  const lengths = distance(...one) * distance(...other);
+  if (!(slant > SAME_POINT_M * lengths)) return false;
+  const endsOn = (a: Segment, b: Segment) => a.some((p) => !isEndOf(p, b) && distanceToSegment(p, b) < SAME_POINT_M);
+  return endsOn(one, other) || endsOn(other, one);
+}
+
 function isEndOf(p: Vector2, [a, b]: Segment): boolean {
   return distance(p, a) < SAME_POINT_M || distance(p, b) < SAME_POINT_M;
 }

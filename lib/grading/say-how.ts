@@ -3,7 +3,7 @@ import { printLength } from "../measure/print-length";
 import { type Judged, meansPlace } from "./judge-mark";
 
 /** One sentence on finding the point with a ruler. */
-export function sayHow({ point }: Judged, { viewer, stage, units, task }: Exercise): string {
+export function sayHow({ point }: Pick<Judged, "point">, { viewer, stage, units, task }: Exercise): string {
   const [x, y, z] = point.at;
   const side = x > 0 ? "left" : "right";
   const offset = printLength(Math.abs(x), units);

@@ -15,7 +15,7 @@ const ON_PLASTER_LINE_M = 1e-6;
 export function sayWhy(judged: Judged, within: boolean, exercise: Exercise): string {
   if (within) return sayRuleKept(judged);
   if (!judged.seen) return "";
-  if (!meansPlace(judged.point)) return sayWhyHeight(judged, exercise);
+  if (judged.plan && "height" in judged.plan) return sayWhyHeight(judged, judged.plan.height, exercise);
   const up = Math.abs(judged.seen[1] - judged.target[1]);
   const across = Math.abs(judged.seen[0] - judged.target[0]);
   const y = judged.point.at[1];
@@ -68,9 +68,8 @@ function sayWhyAcross(judged: Judged, { viewer, units }: Exercise): string {
   );
 }
 
-function sayWhyHeight(judged: Judged, exercise: Exercise): string {
+function sayWhyHeight(judged: Judged, error: number, exercise: Exercise): string {
   const { viewer, units } = exercise;
-  const tall = (judged.plan && "height" in judged.plan ? judged.plan.height : 0) > 0;
   const above = judged.point.at[2] - viewer.eyeHeight;
   const horizon =
     Math.abs(above) < ON_PLASTER_LINE_M
@@ -81,7 +80,7 @@ function sayWhyHeight(judged: Judged, exercise: Exercise): string {
   const up = Math.abs((judged.seen?.[1] ?? 0) - judged.target[1]);
   const across = Math.abs((judged.seen?.[0] ?? 0) - judged.target[0]);
   if (across > up) return "An upright stays upright: it belongs straight above its foot.";
-  return `It is too ${tall ? "tall" : "short"}. At this depth heights are drawn at ${percent(judged.s)} of true. ${horizon}`;
+  return `It is too ${error > 0 ? "tall" : "short"}. At this depth heights are drawn at ${percent(judged.s)} of true. ${horizon}`;
 }
 
 function percent(share: number): string {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { distanceToSegment, segmentsCross } from "@/lib/geometry/segments-cross";
+import { distanceToSegment, isJunction, segmentsCross } from "@/lib/geometry/segments-cross";
 import type { Vector2 } from "@/lib/geometry/vector";
 
 type Segment = readonly [Vector2, Vector2];
@@ -197,5 +197,57 @@ describe("distanceToSegment", () => {
     },
   ])("$what", ({ p, segment, gap }) => {
     expect(distanceToSegment(p, segment)).toBeCloseTo(gap, 12);
+  });
+});
+
+describe("isJunction", () => {
+  const wall: Segment = [
+    [0, 0],
+    [4, 0],
+  ];
+  it.each<{ what: string; other: Segment; junction: boolean }>([
+    {
+      what: "butted against its middle",
+      other: [
+        [2, 0],
+        [2, 3],
+      ],
+      junction: true,
+    },
+    {
+      what: "through its middle",
+      other: [
+        [2, -1],
+        [2, 3],
+      ],
+      junction: false,
+    },
+    {
+      what: "from its end",
+      other: [
+        [4, 0],
+        [4, 3],
+      ],
+      junction: false,
+    },
+    {
+      what: "over it",
+      other: [
+        [2, 0],
+        [6, 0],
+      ],
+      junction: false,
+    },
+    {
+      what: "clear of it",
+      other: [
+        [2, 1],
+        [2, 3],
+      ],
+      junction: false,
+    },
+  ])("a wall $what: $junction", ({ other, junction }) => {
+    expect(isJunction(wall, other)).toBe(junction);
+    expect(isJunction(other, wall)).toBe(junction);
   });
 });
