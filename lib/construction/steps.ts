@@ -6,6 +6,9 @@ import type { LineStep, MeasureStep, Step } from "./step";
 /** Lines that cross under a smaller angle than this cross badly: a pencil's width there is worth many. */
 const POOR_CROSSING = Math.sin((5 * Math.PI) / 180);
 
+/** Under a smaller one no ruler finds the crossing, and reckoning loses digits that a proof needs. */
+const NO_CROSSING = 1e-6;
+
 /** How good a run of steps is by what it draws. */
 export type Quality = { readonly offPaper: number; readonly poor: number; readonly steps: number };
 
@@ -64,7 +67,9 @@ export function startSteps(board: Sheet): Steps {
       const [first, second] = [lineOf(one), lineOf(other)];
       const place = meet(first, second);
       if (!place) return null;
-      if (sineBetween(first, second) < POOR_CROSSING) poor += 1;
+      const sine = sineBetween(first, second);
+      if (sine < NO_CROSSING) return null;
+      if (sine < POOR_CROSSING) poor += 1;
       const [low, high] = [Math.min(one, other), Math.max(one, other)];
       const say = `Lines ${low} and ${high} cross ${where}.`;
       return add({ do: "meet", lines: [one, other], at: [place[0], place[1]], say });
@@ -92,11 +97,11 @@ function sineBetween([a, b]: Line, [c, d]: Line): number {
   return Math.abs(ux * vy - uy * vx) / (Math.hypot(ux, uy) * Math.hypot(vx, vy));
 }
 
-/** Fewer points off the paper first, then fewer poor crossings, the lesson's own method, fewer steps, the usual method. */
+/** Fewer points off the paper first, then the lesson's own method, fewer poor crossings, fewer steps, the usual method. */
 export function isBetter(a: RankedQuality, b: RankedQuality): boolean {
   if (a.offPaper !== b.offPaper) return a.offPaper < b.offPaper;
-  if (a.poor !== b.poor) return a.poor < b.poor;
   if (a.favoured !== b.favoured) return a.favoured;
+  if (a.poor !== b.poor) return a.poor < b.poor;
   if (a.steps !== b.steps) return a.steps < b.steps;
   return a.rank < b.rank;
 }
