@@ -23,11 +23,11 @@ const ON_THE_LINE_M = 0.001;
  *
  * | point | skill (part) |
  * | --- | --- |
- * | any, when reading back to the plan | reading-back (place) |
+ * | any, when reading back to the plan | reading-back (place), and as for a foot |
  * | what stands on the plaster line | true-size (place, or height) |
  * | what stands before it | apron (place, or height) |
  * | a foot upstage, a nosing | depth-by-eye, diagonals, on a rake rake (depth); ray-to-cvp, with the eye off the centre line off-centre-eye (across) |
- * | a foot on a raking wall an end of which is on the sheet | raking-wall (wall), in place of the rays |
+ * | a foot on a raking wall, or at a raking side of furniture or a platform, an end of which is on the sheet | raking-wall (wall), in place of the rays |
  * | a top or head on one | raking-wall (height) |
  * | a top, head, trim, or a sill over the floor | height (height) |
  * | a nosing, whose level on paper is its depth and its risers together | height (depth) |
@@ -47,7 +47,7 @@ export function skillsCalledOn(exercise: Exercise, point: ProjectedPoint, sheet:
 
 function callsOf(exercise: Exercise, point: ProjectedPoint, sheet: Sheet): readonly Call[] {
   const whole = exercise.unit === "sets" || exercise.skills.includes("whole-set") ? [call("whole-set", "place")] : [];
-  if (exercise.task.kind === "picture-to-plan") return [call("reading-back", "place"), ...whole];
+  if (exercise.task.kind === "picture-to-plan") return [...readingCalls(exercise, point), ...whole];
   const part: Part = meansPlace(point) ? "place" : "height";
   const y = point.at[1];
   return [
@@ -59,6 +59,13 @@ function callsOf(exercise: Exercise, point: ProjectedPoint, sheet: Sheet): reado
     ...elementCalls(point, part, sheet),
     ...whole,
   ];
+}
+
+/** A mark on the plan always means a place; what else it calls on is the same as of a mark in the picture. */
+function readingCalls(exercise: Exercise, point: ProjectedPoint): readonly Call[] {
+  const sheet = { onRakingWall: false, overPlaced: false };
+  const upstage = point.at[1] >= ON_THE_LINE_M ? placeCalls(exercise, { ...point, role: "foot" }, sheet) : [];
+  return [call("reading-back", "place"), ...upstage, ...elementCalls(point, "place", sheet)];
 }
 
 function placeCalls(exercise: Exercise, point: ProjectedPoint, sheet: Sheet): readonly Call[] {
