@@ -22,6 +22,8 @@ export type Attempt = {
   readonly earlier: readonly (Place | null)[];
   readonly lines: readonly ConstructionLine[];
   readonly figure: boolean;
+  /** Hints taken, by point. */
+  readonly hints: Readonly<Record<string, number>>;
 };
 
 /** Enough for any patience, and a small thing to keep. */
@@ -39,6 +41,7 @@ export function newAttempt(exercise: Pick<Exercise, "id" | "version">): Attempt 
     earlier: [],
     lines: [],
     figure: true,
+    hints: {},
   };
 }
 
@@ -79,6 +82,16 @@ export function goOn(attempt: Attempt): Attempt {
   return attempt.correcting ? { ...attempt, correcting: false } : attempt;
 }
 
+/** Takes one more hint for the point now asked. */
+export function takeHint(attempt: Attempt, point: string): Attempt {
+  if (attempt.correcting) return attempt;
+  return { ...attempt, hints: { ...attempt.hints, [point]: hintsTaken(attempt, point) + 1 } };
+}
+
+export function hintsTaken({ hints }: Pick<Attempt, "hints">, point: string): number {
+  return Object.hasOwn(hints, point) ? (hints[point] ?? 0) : 0;
+}
+
 export function addLine(attempt: Attempt, line: Omit<ConstructionLine, "id">): Attempt {
   const id = attempt.lines.reduce((most, each) => Math.max(most, each.id), 0) + 1;
   return { ...attempt, lines: [...attempt.lines, { ...line, id }] };
@@ -93,12 +106,13 @@ export function removeAllLines(attempt: Attempt): Attempt {
 }
 
 /** The marks as the file of a set of marks has them. */
-export function markSetOf(attempt: Pick<Attempt, "exercise" | "version" | "marks">, scale: string): MarkSet {
+export function markSetOf(attempt: Pick<Attempt, "exercise" | "version" | "marks" | "hints">, scale: string): MarkSet {
   return {
     format: "plasterline.marks/1",
     exercise: attempt.exercise,
     version: attempt.version,
     scale,
     marks: attempt.marks,
+    ...(Object.keys(attempt.hints).length > 0 ? { hints: attempt.hints } : {}),
   };
 }

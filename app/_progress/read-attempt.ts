@@ -7,7 +7,7 @@ import { ATTEMPT_FORMAT, type Attempt, type Place } from "./attempt";
  */
 export function readAttempt(value: unknown): Attempt | null {
   if (!isRecord(value) || value.format !== ATTEMPT_FORMAT) return null;
-  const { exercise, version, marks, correcting, pending, pendingWith, earlier, lines, figure } = value;
+  const { exercise, version, marks, correcting, pending, pendingWith, earlier, lines, figure, hints = {} } = value;
   const sound =
     typeof exercise === "string" &&
     typeof version === "number" &&
@@ -21,8 +21,11 @@ export function readAttempt(value: unknown): Attempt | null {
     marks.every(isMark) &&
     Array.isArray(lines) &&
     lines.every(isLine) &&
+    isRecord(hints) &&
+    Object.values(hints).every((taken) => Number.isInteger(taken)) &&
     (!correcting || marks.length > 0);
-  return sound ? (value as Attempt) : null;
+  // Work kept before hints were counted has none.
+  return sound ? ({ ...value, hints } as Attempt) : null;
 }
 
 export function isRecord(value: unknown): value is Record<string, unknown> {

@@ -31,7 +31,13 @@ export const ConstructionDrawing = memo(function ConstructionDrawing(props: Prop
   );
 });
 
-function StepDrawing({ step, current, steps, bounds, scaleRatio }: Props & { readonly step: Step; readonly current: boolean }) {
+function StepDrawing({
+  step,
+  current,
+  steps,
+  bounds,
+  scaleRatio,
+}: Props & { readonly step: Step; readonly current: boolean }) {
   const strength = current ? "construction-line on-hand" : "construction-line";
   if (step.do === "line") {
     const ends = runOn(step.through[0], step.through[1], widenTo(bounds, step.through));
@@ -69,7 +75,10 @@ type PointProps = { readonly at: readonly [number, number]; readonly scaleRatio:
 function Tick({ at, scaleRatio, current, upright }: PointProps & { readonly upright: boolean }) {
   return (
     <AtPoint at={at} scaleRatio={scaleRatio}>
-      <path d={upright ? "M-6 0H6" : "M0 -6V6"} className={current ? "construction-tick on-hand" : "construction-tick"} />
+      <path
+        d={upright ? "M-6 0H6" : "M0 -6V6"}
+        className={current ? "construction-tick on-hand" : "construction-tick"}
+      />
     </AtPoint>
   );
 }

@@ -31,6 +31,15 @@ export function TrueMark({ at, scaleRatio }: Props) {
   );
 }
 
+/** Where a wrong idea puts the point: a dashed open lozenge. */
+export function IdeaMark({ at, scaleRatio }: Props) {
+  return (
+    <AtPoint at={at} scaleRatio={scaleRatio}>
+      <path d="M0 -11L11 0L0 11L-11 0Z" className="idea-mark" />
+    </AtPoint>
+  );
+}
+
 /** A point on the sheet that the straightedge has caught, or a line's end: a small blue square. */
 export function CaughtMark({ at, scaleRatio }: Props) {
   return (

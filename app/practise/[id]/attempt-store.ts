@@ -11,6 +11,7 @@ import {
   type Place,
   removeAllLines,
   removeLine,
+  takeHint,
   undoMove,
 } from "@/app/_progress/attempt";
 import { findShelf, keepAttempt, keepRecords, keptAttempt, keptRecords, type Shelf } from "@/app/_progress/keep";
@@ -40,6 +41,8 @@ export type Practice = {
   readonly rub: (id: number) => void;
   readonly rubAll: () => void;
   readonly stand: (figure: boolean) => void;
+  /** Takes a hint for the point now asked. */
+  readonly hint: (point: string) => void;
 };
 
 export type PracticeStore = StoreApi<Practice>;
@@ -81,6 +84,7 @@ export function createPractice(exercise: Exercise, now: () => Date = () => new D
       draw: (line) => keep(addLine(get().attempt, line)),
       rub: (id) => keep(removeLine(get().attempt, id)),
       rubAll: () => keep(removeAllLines(get().attempt)),
+      hint: (point) => keep(takeHint(get().attempt, point)),
       stand: (figure) => keep({ ...get().attempt, figure }),
     };
   });

@@ -1,23 +1,38 @@
 "use client";
 
 import { useMemo, useState } from "react";
-import { stepOf } from "@/app/_progress/attempt";
+import { type Place, stepOf } from "@/app/_progress/attempt";
 import type { CatchPoint } from "@/app/_sheet/catch-points";
 import type { NudgeStep } from "@/app/_sheet/constrain";
 import { useMark } from "@/app/_sheet/use-mark";
 import { useStraightedge } from "@/app/_sheet/use-straightedge";
 import type { Plane } from "@/app/_sheet/view";
 import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
-import { catchList } from "./catch-list";
+import { toPaperMm } from "@/lib/measure/scale";
+import { blueCrossings, catchList } from "./catch-list";
+import { ConstructionNotes } from "./construction-notes";
 import { drawnPoints } from "./drawn-points";
 import { Notes } from "./notes";
 import { PicturePane } from "./picture-pane";
 import { PlanPane } from "./plan-pane";
 import { usePractice, usePracticeRoom } from "./practice-context";
 import { SheetFrame } from "./sheet-frame";
+import { stepTitle } from "./step-words";
 import { StraightedgeNotes } from "./straightedge-notes";
 import { ToolRow } from "./tool-row";
 import { useGrade } from "./use-grade";
+import { usePlayer } from "./use-player";
+
+/** Crossing lines this near to a point on paper fix it, mm: a pencil's width. */
+const FIXES_MM = 0.5;
+
+/** Whether one of the crossings of the student's blue lines is the point asked. */
+function linesFix(crossings: readonly CatchPoint[], truth: Place | undefined, scaleRatio: number): boolean {
+  return (
+    truth !== undefined &&
+    crossings.some(({ at }) => toPaperMm(Math.hypot(at[0] - truth[0], at[1] - truth[1]), scaleRatio) < FIXES_MM)
+  );
+}
 
 /** The drawing board: the sheet with its two drawings, and the step beside them. */
 export function Board({ sheet }: { readonly sheet: readonly [number, number] }) {
@@ -64,6 +79,12 @@ export function Board({ sheet }: { readonly sheet: readonly [number, number] }) 
   const planEdge = useStraightedge({ plane: "plan", points: onPlan, draw: rule("plan") });
   const graded = correcting ? (grade.marks.find((each) => each.point === asked.name) ?? null) : null;
 
+  const player = usePlayer(asked.name, graded);
+  const fixed = useMemo(
+    () => linesFix(blueCrossings(room, drawn, lines), truth.get(asked.name), exercise.scaleRatio),
+    [room, drawn, lines, truth, asked, exercise],
+  );
+
   const markIn = (pane: Plane) => (plane === pane && !graded && !ruling ? mark : null);
   const finger = mark.pointing?.down === true && mark.pointing.device !== "mouse";
   return (
@@ -77,6 +98,7 @@ export function Board({ sheet }: { readonly sheet: readonly [number, number] }) 
         drawn={drawn}
         graded={graded}
         magnified={magnified || finger}
+        played={player.played}
         tools={
           <ToolRow
             straightedge={ruling}
@@ -93,8 +115,27 @@ export function Board({ sheet }: { readonly sheet: readonly [number, number] }) 
         <section className="notes" aria-label="Straightedge">
           <StraightedgeNotes points={onPicture} onAway={() => setRuling(false)} />
         </section>
+      ) : player.open && player.played ? (
+        <ConstructionNotes
+          construction={player.played.construction}
+          title={`How to find ${stepTitle(asked).replace(/^The/, "the")}`}
+          shown={player.played.shown}
+          onShown={player.show}
+          onAway={player.close}
+          away={graded ? "Back to the words" : "Back to the mark"}
+        />
       ) : (
-        <Notes asked={asked} step={step} graded={graded} grade={grade} mark={mark} size={size} onSize={setSize} />
+        <Notes
+          asked={asked}
+          step={step}
+          graded={graded}
+          grade={grade}
+          mark={mark}
+          size={size}
+          onSize={setSize}
+          player={player}
+          fixed={fixed && !graded}
+        />
       )}
     </SheetFrame>
   );

@@ -32,6 +32,18 @@ export function catchList(
   return [...points, ...crossings(lines, here, room.bounds[plane])];
 }
 
+/** Where a blue line of the picture crosses another line of it. */
+export function blueCrossings(
+  room: PracticeRoom,
+  drawn: DrawnPoints,
+  blue: readonly ConstructionLine[],
+): readonly CatchPoint[] {
+  const here = blue.filter((line) => line.plane === "picture").map(blueLine);
+  return here.length === 0
+    ? []
+    : crossings([...pictureLines(room.exercise), ...drawnLines(room, drawn)], here, room.bounds.picture);
+}
+
 /** A construction line as one that can be crossed: it runs past its ends. */
 function blueLine({ from, to, id }: ConstructionLine): CatchLine {
   return { from, to, name: `line ${id}`, endless: true };

@@ -3,7 +3,7 @@
 import { memo, useMemo } from "react";
 import type { Place } from "@/app/_progress/attempt";
 import { DrawList } from "@/app/_sheet/draw-list";
-import { AtPoint, OwnMark, PlainLine, TrueMark } from "@/app/_sheet/end-marks";
+import { AtPoint, IdeaMark, OwnMark, PlainLine, TrueMark } from "@/app/_sheet/end-marks";
 import { OWN_LINES, TRUE_LINES } from "@/lib/drawing/draw-edges";
 import type { GradedMark } from "@/lib/grading/grade";
 import { drawLinesOf } from "./drawings";
@@ -34,12 +34,17 @@ export const Correction = memo(function Correction({ graded, drawn, letters = tr
     <g data-correction={graded.point}>
       <DrawList list={lines} scaleRatio={scaleRatio} />
       <PlainLine from={own} to={truth} scaleRatio={scaleRatio} className="off-line" />
+      {graded.habitPlace && !within(graded) && <IdeaMark at={graded.habitPlace} scaleRatio={scaleRatio} />}
       <TrueMark at={truth} scaleRatio={scaleRatio} />
       <OwnMark at={own} scaleRatio={scaleRatio} />
       {letters && <CorrectionLetters own={own} truth={truth} scaleRatio={scaleRatio} />}
     </g>
   );
 });
+
+function within({ offMm, toleranceMm }: GradedMark): boolean {
+  return offMm !== null && offMm <= toleranceMm;
+}
 
 type LettersProps = { readonly own: Place; readonly truth: Place; readonly scaleRatio: number };
 

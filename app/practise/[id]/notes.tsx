@@ -6,10 +6,12 @@ import type { NudgeStep } from "@/app/_sheet/constrain";
 import type { useMark } from "@/app/_sheet/use-mark";
 import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
 import type { Grade, GradedMark } from "@/lib/grading/grade";
+import { Hints } from "./hints";
 import { NudgePad } from "./nudge-pad";
 import { usePractice, usePracticeRoom } from "./practice-context";
 import { ReadAloud } from "./read-aloud";
 import { heightWords, planWords, stepTitle, worthWords } from "./step-words";
+import type { Player } from "./use-player";
 
 type Props = {
   readonly asked: ProjectedPoint;
@@ -19,10 +21,13 @@ type Props = {
   readonly mark: ReturnType<typeof useMark>;
   readonly size: NudgeStep;
   readonly onSize: (size: NudgeStep) => void;
+  readonly player: Player;
+  /** The student's blue lines fix the point asked. */
+  readonly fixed: boolean;
 };
 
 /** The step beside the drawings: what to place now, then what happened. */
-export function Notes({ asked, step, graded, grade, mark, size, onSize }: Props) {
+export function Notes({ asked, step, graded, grade, mark, size, onSize, player, fixed }: Props) {
   const { exercise } = usePracticeRoom();
   const count = exercise.task.marks.length;
   return (
@@ -31,16 +36,18 @@ export function Notes({ asked, step, graded, grade, mark, size, onSize }: Props)
         Step {step + 1} of {count}
       </p>
       {graded ? (
-        <Corrected graded={graded} asked={asked} step={step} grade={grade} />
+        <Corrected graded={graded} asked={asked} step={step} grade={grade} player={player} />
       ) : (
-        <Asked asked={asked} step={step} mark={mark} size={size} onSize={onSize} />
+        <Asked asked={asked} step={step} mark={mark} size={size} onSize={onSize} player={player} fixed={fixed} />
       )}
       <ReadAloud asked={asked} step={step} graded={graded} />
     </section>
   );
 }
 
-function Asked({ asked, step, mark, size, onSize }: Pick<Props, "asked" | "step" | "mark" | "size" | "onSize">) {
+type AskedProps = Pick<Props, "asked" | "step" | "mark" | "size" | "onSize" | "player" | "fixed">;
+
+function Asked({ asked, step, mark, size, onSize, player, fixed }: AskedProps) {
   const { exercise, store } = usePracticeRoom();
   const placed = usePractice((practice) => practice.attempt.pending !== null);
   const canUndo = usePractice((practice) => practice.attempt.earlier.length > 0);
@@ -55,6 +62,12 @@ function Asked({ asked, step, mark, size, onSize }: Pick<Props, "asked" | "step"
           {heightWords(asked, exercise)}
         </p>
         <p className="notes-worth">{worthWords(asked, exercise)}</p>
+        {fixed && (
+          <p className="notes-fixed" role="status">
+            Your blue lines fix this point already: it lies where they cross.
+          </p>
+        )}
+        <Hints asked={asked} player={player} />
       </Words>
       <NudgePad mark={mark} size={size} onSize={onSize} />
       <div className="notes-presses">
@@ -74,7 +87,8 @@ function Corrected({
   asked,
   step,
   grade,
-}: Pick<Props, "asked" | "step" | "grade"> & { readonly graded: GradedMark }) {
+  player,
+}: Pick<Props, "asked" | "step" | "grade" | "player"> & { readonly graded: GradedMark }) {
   const { exercise, store, points } = usePracticeRoom();
   const next = points.get(exercise.task.marks[step + 1] ?? "");
   const press = useRef<HTMLButtonElement>(null);
@@ -93,8 +107,10 @@ function Corrected({
           .map((words) => (
             <p key={words}>{words}</p>
           ))}
+        {graded.habitPlace && means !== "" && <p>The dashed lozenge on the sheet is where that idea puts it.</p>}
       </Words>
       <div className="notes-presses">
+        {exercise.task.kind === "plan-to-picture" && <Press onClick={player.play}>Show how</Press>}
         <Press ref={press} weight="main" className="grow" onClick={() => store.getState().next(grade.score)}>
           {next ? `Next: ${stepTitle(next).replace(/^The/, "the")}` : "See the whole drawing"}
         </Press>

@@ -2,6 +2,7 @@
 
 import { type KeyboardEvent, type ReactNode, useCallback, useMemo } from "react";
 import { BlueLines, LayingEdge } from "@/app/_sheet/blue-lines";
+import { ConstructionDrawing } from "@/app/_sheet/construction-drawing";
 import { DrawList } from "@/app/_sheet/draw-list";
 import { Magnifier } from "@/app/_sheet/magnifier";
 import { Pane } from "@/app/_sheet/pane";
@@ -18,6 +19,7 @@ import type { DrawnPoints } from "./drawn-points";
 import { LegibleScale } from "./legible-scale";
 import { PendingMark } from "./pending-mark";
 import { usePractice, usePracticeRoom } from "./practice-context";
+import type { Played } from "./use-player";
 import { zoomAboutMark } from "./zoom-about-mark";
 
 type Props = {
@@ -32,6 +34,8 @@ type Props = {
   readonly drawn: DrawnPoints;
   readonly graded: GradedMark | null;
   readonly magnified: boolean;
+  /** A construction as far as it is drawn, or null. */
+  readonly played: Played | null;
   readonly tools: ReactNode;
 };
 
@@ -69,7 +73,7 @@ export function PicturePane({ keys, tools, ...drawing }: Props) {
   );
 }
 
-function PictureDrawing({ mark, held, edge, asked, drawn, graded, magnified }: Omit<Props, "keys" | "tools">) {
+function PictureDrawing({ mark, held, edge, asked, drawn, graded, magnified, played }: Omit<Props, "keys" | "tools">) {
   const room = usePracticeRoom();
   const { exercise, bounds, store } = room;
   const { scaleRatio } = exercise;
@@ -104,6 +108,15 @@ function PictureDrawing({ mark, held, edge, asked, drawn, graded, magnified }: O
       {standing && <DrawList list={figure} scaleRatio={scaleRatio} />}
       <DrawList list={set} scaleRatio={scaleRatio} />
       <BlueLines lines={lines} bounds={bounds.picture} scaleRatio={scaleRatio} />
+      {played && (
+        <ConstructionDrawing
+          steps={played.construction.steps}
+          shown={played.shown}
+          openEnded={played.openEnded}
+          bounds={bounds.picture}
+          scaleRatio={scaleRatio}
+        />
+      )}
       {graded && <Correction graded={graded} drawn={drawn} />}
     </Pane>
   );

@@ -2,7 +2,7 @@
 
 import Link from "next/link";
 import { useEffect, useMemo, useRef } from "react";
-import { LookSwitch } from "@/app/_look/look-switch";
+import { LookDisclosure } from "@/app/_look/look-switch";
 import { Press, PressLink } from "@/app/_parts/press";
 import { saveFile } from "@/app/_parts/save-file";
 import { markSetOf } from "@/app/_progress/attempt";
@@ -23,6 +23,7 @@ type Props = {
 export function Result({ sheet, next }: Props) {
   const { exercise, store } = usePracticeRoom();
   const marks = usePractice((practice) => practice.attempt.marks);
+  const hints = usePractice((practice) => practice.attempt.hints);
   const grade = useGrade();
   const title = useRef<HTMLHeadingElement>(null);
   useEffect(() => title.current?.focus({ preventScroll: true }), []);
@@ -32,7 +33,7 @@ export function Result({ sheet, next }: Props) {
   const within = grade.marks.filter((mark) => mark.offMm !== null && mark.offMm <= mark.toleranceMm).length;
 
   const download = () => {
-    const set = markSetOf({ exercise: exercise.id, version: exercise.version, marks }, exercise.scale);
+    const set = markSetOf({ exercise: exercise.id, version: exercise.version, marks, hints }, exercise.scale);
     saveFile(`${exercise.id}.marks.json`, `${JSON.stringify(set, null, 2)}\n`);
   };
   return (
@@ -44,7 +45,7 @@ export function Result({ sheet, next }: Props) {
         <span className="table-title">
           {exercise.title}, sheet {sheet[0]} of {sheet[1]}
         </span>
-        <LookSwitch />
+        <LookDisclosure />
       </header>
       <div className="result-sheet ruled">
         <div className="result-drawing">

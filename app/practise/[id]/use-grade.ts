@@ -10,9 +10,14 @@ import { usePractice, usePracticeRoom } from "./practice-context";
 export function useGrade(): Grade {
   const { exercise } = usePracticeRoom();
   const marks = usePractice((practice) => practice.attempt.marks);
+  const hints = usePractice((practice) => practice.attempt.hints);
   return useMemo(
-    () => gradeMarks(exercise, markSetOf({ exercise: exercise.id, version: exercise.version, marks }, exercise.scale)),
-    [exercise, marks],
+    () =>
+      gradeMarks(
+        exercise,
+        markSetOf({ exercise: exercise.id, version: exercise.version, marks, hints }, exercise.scale),
+      ),
+    [exercise, marks, hints],
   );
 }
 
