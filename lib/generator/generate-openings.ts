@@ -37,7 +37,7 @@ export const CALLED: Readonly<Record<OpeningKind, string>> = {
 export function thinkOutOpenings(draw: Draw): Idea | null {
   const { dice, frame, level, most, deepest } = draw;
   const style = STYLES[level - 1] as Style;
-  const run = runWalls(dice, frame, wallStyle(Math.max(level - 1, 1), deepest), REVEAL_FT);
+  const run = runWalls(dice, frame, wallStyle(level < 3 ? level : level - 1, deepest), REVEAL_FT);
   if (!run) return null;
   const kinds = [dice.pick(WAYS), ...Array.from({ length: style.count - 1 }, () => dice.pick(ANY))];
   const [b, c] = [run.corners[1], run.corners[2]];

@@ -7,8 +7,12 @@ import { floorHeight, type Stage } from "../stage/stage";
 import { eyePoint, type Viewer } from "../stage/viewer";
 import { type Solid, solidsOf } from "./footprint";
 
-/** A sight line may graze what it passes for this share of its length. */
-const GRAZE = 1e-6;
+/** Solids are taken this much larger all round, so that a side seen edge on hides what lies along it, metres. */
+const SKIN_M = 2e-4;
+/** A sight line may run within a solid's skin for this share of its length: its end may stand on the solid. */
+const GRAZE = 1e-3;
+/** The same for a wall, which has no skin: the line may end on it. */
+const AT_WALL = 1e-6;
 
 type Set = { readonly plan: Plan; readonly stage: Stage; readonly viewer: Viewer };
 
@@ -35,11 +39,12 @@ export function passesThrough(eye: StagePoint, at: StagePoint, { outline, low, h
   };
   outline.forEach((corner, i) => {
     const side = subtract(outline[(i + 1) % outline.length] ?? corner, corner);
-    const outside = (p: StagePoint) => -cross(side, subtract([p[0], p[1]], corner));
+    const long = Math.hypot(...side);
+    const outside = (p: StagePoint) => -cross(side, subtract([p[0], p[1]], corner)) / long - SKIN_M;
     keep(outside(eye), outside(at));
   });
-  keep(eye[2] - high, at[2] - high);
-  keep(low - eye[2], low - at[2]);
+  keep(eye[2] - high - SKIN_M, at[2] - high - SKIN_M);
+  keep(low - SKIN_M - eye[2], low - SKIN_M - at[2]);
   return leave - enter > GRAZE;
 }
 
@@ -54,7 +59,7 @@ function wallBetween(eye: StagePoint, at: StagePoint, plan: Plan): boolean {
     const toWall = subtract(line.from, [eye[0], eye[1]]);
     const t = cross(toWall, line.along) / turn;
     const along = cross(toWall, ahead) / turn;
-    if (!(t > GRAZE && t < 1 - GRAZE && along > GRAZE && along < line.length - GRAZE)) return false;
+    if (!(t > AT_WALL && t < 1 - AT_WALL && along > AT_WALL && along < line.length - AT_WALL)) return false;
     const height = eye[2] + (at[2] - eye[2]) * t;
     if (height > wall.base + wall.height) return false;
     return !wall.openings.some(

@@ -50,7 +50,7 @@ type Count = readonly [fewest: number, most: number];
 const MARKS: Readonly<Record<Unit, readonly [Count, Count, Count, Count, Count]>> = {
   floor: [
     [4, 4],
-    [5, 6],
+    [5, 5],
     [6, 7],
     [7, 8],
     [8, 9],
@@ -64,7 +64,7 @@ const MARKS: Readonly<Record<Unit, readonly [Count, Count, Count, Count, Count]>
   ],
   openings: [
     [4, 4],
-    [4, 6],
+    [5, 7],
     [6, 8],
     [8, 10],
     [10, 13],
