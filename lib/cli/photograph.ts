@@ -2,6 +2,8 @@ import { spawn } from "node:child_process";
 import { mkdir } from "node:fs/promises";
 import { isAbsolute, join } from "node:path";
 import { type BrowserContext, chromium, type Page } from "@playwright/test";
+import { exercisePoints } from "../exercise/exercise-points";
+import { loadExercises } from "../exercise/load-exercises";
 import { findChromium } from "./find-chromium.mjs";
 import { findFreePort } from "./try-port.mjs";
 import { waitForAnswer } from "./wait-for-answer.mjs";
@@ -20,13 +22,8 @@ const SIZES = [
 const LIGHTS = ["paper", "dark"] as const;
 
 const EXERCISE = "alcove";
-/** Marks that look like a student's: shares of the picture pane across and down, one a step. */
-const MARKS = [
-  [0.17, 0.82],
-  [0.3, 0.755],
-  [0.385, 0.765],
-  [0.42, 0.715],
-] as const;
+/** How far a student's marks are off, metres of the picture: near enough to look like one's, far enough to be corrected. */
+const OFF_M = 0.14;
 
 type Screen = { readonly name: string; readonly show: (page: Page) => Promise<void> };
 
@@ -55,16 +52,43 @@ async function openSheet(page: Page, id: string = EXERCISE): Promise<void> {
 
 async function placeMarks(page: Page, count: number, last: "placed" | "corrected" | "set down"): Promise<void> {
   await openSheet(page);
-  const pane = await page.locator(".picture-keys").boundingBox();
-  if (!pane) throw new Error("The picture has no place on the page.");
+  const places = await studentPlaces();
   for (let i = 0; i < count; i++) {
-    const [across, down] = MARKS[i % MARKS.length] ?? [0.5, 0.5];
-    await page.mouse.click(pane.x + pane.width * across, pane.y + pane.height * down);
+    const at = await onPage(page, places[i % places.length] ?? [0, 0]);
+    await page.mouse.click(at.x, at.y);
     if (i === count - 1 && last === "placed") return;
     await page.getByRole("button", { name: "Set it down" }).click();
     if (i === count - 1 && last === "corrected") return;
     await page.getByRole("button", { name: /^(Next:|See the whole)/ }).click();
   }
+}
+
+/** The true places, each put off by a little in its own direction. */
+async function studentPlaces(): Promise<readonly (readonly [number, number])[]> {
+  const course = await loadExercises(join(process.cwd(), "exercises"));
+  const exercise = course.flatMap((entry) => (entry.ok ? [entry.exercise] : [])).find(({ id }) => id === EXERCISE);
+  if (!exercise) throw new Error(`The course has no exercise ${EXERCISE}.`);
+  const points = exercisePoints(exercise);
+  return exercise.task.marks.map((name, i) => {
+    const [X = 0, Z = 0] = points.get(name)?.picture ?? [];
+    return [X + OFF_M * Math.sin(i * 2.3), Z + OFF_M * 0.6 * Math.cos(i * 1.7)];
+  });
+}
+
+/** Picture metres to pixels of the page, by the matrix the drawing is shown with. */
+async function onPage(page: Page, [X, Z]: readonly [number, number]): Promise<{ x: number; y: number }> {
+  const shown = await page.evaluate(() => {
+    const group = document.querySelector("#picture-drawing");
+    const box = group?.closest("svg")?.getBoundingClientRect();
+    const matrix = group
+      ?.getAttribute("transform")
+      ?.match(/-?[\d.]+(?:e-?\d+)?/g)
+      ?.map(Number);
+    return { left: box?.left ?? 0, top: box?.top ?? 0, ratio: Number(group?.getAttribute("data-ratio")), matrix };
+  });
+  const [k = 1, , , , ox = 0, oy = 0] = shown.matrix ?? [];
+  const mm = 1000 / shown.ratio;
+  return { x: shown.left + ox + X * mm * k, y: shown.top + oy - Z * mm * k };
 }
 
 async function layLines(page: Page): Promise<void> {

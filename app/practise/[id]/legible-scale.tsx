@@ -8,10 +8,12 @@ import { type Plane, pxPerMm } from "@/app/_sheet/view";
 import { PracticeContext, usePracticeRoom } from "./practice-context";
 
 /** Letters of a drawing shown smaller than this, pixels of the screen to a millimetre of paper, cannot be read. */
-const LEGIBLE_PX_PER_MM = 3.4;
+const LEGIBLE_PX_PER_MM = 3.2;
 /** From the back of the room everything must be larger by this. */
 const PROJECTED = 1.4;
-const TIMES = [1, 1.25, 1.5, 2, 2.5, 3, 4, 6] as const;
+const MOST_TIMES = 6;
+/** Sizes change by quarters, so that a pane being resized is not laid out anew at every pixel. */
+const QUARTER = 4;
 
 /**
  * How many times larger lettering and line weights must be than on paper to be read in a small pane. A drafter does the
@@ -21,7 +23,8 @@ export function legibleTimes(pane: PaneState, scaleRatio: number, projected: boo
   if (pane.size.width === 0) return 1;
   const whole = pxPerMm(viewOfPane(pane), scaleRatio) / pane.factor;
   const least = LEGIBLE_PX_PER_MM * (projected ? PROJECTED : 1);
-  return TIMES.find((times) => whole * times >= least) ?? TIMES[TIMES.length - 1] ?? 1;
+  const times = Math.ceil((least / whole) * QUARTER) / QUARTER;
+  return Math.min(Math.max(times, 1), MOST_TIMES);
 }
 
 /** What is inside is laid out for a scale at which its letters can be read. Places stay as they are: they are metres. */

@@ -16,7 +16,7 @@ export function TitleBlock({ sheet, grade }: { readonly sheet: readonly [number,
       <Cell label="Unit" value={`${UNIT_WORDS[exercise.unit].title}, level ${exercise.level}`} />
       <Cell label="Scale" value={printScale(exercise.scale)} />
       <Cell label="Sheet" value={`${sheet[0]} of ${sheet[1]}`} />
-      <Cell label="Score so far" value={score === null ? "none yet" : String(Math.round(score))} />
+      <Cell label="Score" value={score === null ? "none" : String(Math.round(score))} />
     </footer>
   );
 }
