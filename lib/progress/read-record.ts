@@ -32,7 +32,7 @@ type Fields = Readonly<Record<string, unknown>>;
  */
 export function readRecord(value: unknown, exercise?: string): RecordReading {
   if (!isFields(value)) return bad("it is not a record");
-  const id = nameOrNull(value.exercise) ?? exercise ?? null;
+  const id = nameOrNull(value.exercise) ?? nameOrNull(exercise);
   if (id === null) return bad("it does not say which exercise it is of");
   const of = `the record of ${id}`;
   if (value.format !== undefined && value.format !== RECORD_FORMAT)

@@ -35,7 +35,7 @@ export const MOST_SLIP = 0.1;
 /** No row of marks makes a skill surer known, or surer unknown, than this: it can always be lost and learnt again. */
 export const LEAST_DOUBT = 1e-6;
 
-/** What one mark says of a skill. `shown`: right after a hint, which proves nothing and may still teach. */
+/** What one mark says of a skill. `shown`: right after a hint, which proves nothing: it is passed over. */
 export type Observation = {
   readonly kind: "right" | "wrong" | "shown";
   /** Of this mark; the skill's own when absent. */
@@ -62,21 +62,20 @@ export function traceSkill(
   const history: number[] = [];
   for (const { kind, guess } of observations) {
     const before = history.at(-1) ?? start;
-    const after = weigh(kind, before, within(guess ?? parameters.guess, LEAST_GUESS, MOST_GUESS), slip);
-    history.push(doubtful(after + (1 - after) * parameters.learn));
+    const luck = within(guess ?? parameters.guess, LEAST_GUESS, MOST_GUESS);
+    history.push(kind === "shown" ? before : learn(weigh(kind, before, luck, slip), parameters.learn));
   }
   return { probability: history.at(-1) ?? start, history };
 }
 
-function weigh(kind: Observation["kind"], known: number, guess: number, slip: number): number {
-  switch (kind) {
-    case "right":
-      return (known * (1 - slip)) / (known * (1 - slip) + (1 - known) * guess);
-    case "wrong":
-      return (known * slip) / (known * slip + (1 - known) * (1 - guess));
-    case "shown":
-      return known;
-  }
+function weigh(kind: "right" | "wrong", known: number, guess: number, slip: number): number {
+  return kind === "right"
+    ? (known * (1 - slip)) / (known * (1 - slip) + (1 - known) * guess)
+    : (known * slip) / (known * slip + (1 - known) * (1 - guess));
+}
+
+function learn(known: number, rate: number): number {
+  return doubtful(known + (1 - known) * rate);
 }
 
 function doubtful(probability: number): number {

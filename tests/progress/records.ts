@@ -1,9 +1,9 @@
 import type { Part } from "@/lib/progress/error-parts";
 import { type AttemptRecord, type Evidence, type MarkRecord, RECORD_FORMAT } from "@/lib/progress/record";
 
-/** Day `n` of a made-up term, at ten in the morning, with `hours` more. */
+/** Day `n` of a made-up term, from ten in the morning of its first, with `hours` more. */
 export function day(n: number, hours = 0): string {
-  return new Date(Date.UTC(2026, 0, 5 + n, 10 + hours)).toISOString();
+  return new Date(Date.UTC(2026, 0, 5, 10) + (24 * n + hours) * 60 * 60 * 1000).toISOString();
 }
 
 /** A mark on the floor, right in every way where nothing is said. */

@@ -31,8 +31,8 @@ describe("traceSkill", () => {
     ["+-", 29.8], // .0693 / (.0693 + .2459) = .220; + .1 x .780
     ["-+", 49.1], // .1312 / (.1312 + .1709) = .434; + .1 x .566
     ["+++-", 88.9], // .0983 / (.0983 + .0138) = .877; + .1 x .123
-    ["o", 37], // .3 + .1 x .7
-    ["+o", 72.3], // .693 + .1 x .307
+    ["o", 30], // passed over
+    ["+o+", 91.9], // as ++
   ])("after %j the skill is known with %f per cent", (written, percent) => {
     expect(100 * traceSkill(marks(written)).probability).toBeCloseTo(percent, 1);
   });
