@@ -3,45 +3,59 @@ import { type Finding, fault } from "../exercise/finding";
 import { readExerciseJson } from "../exercise/read-exercise";
 import { readJson } from "../exercise/read-json";
 import { readMarksJson } from "../exercise/read-marks";
+import { revealedHabits } from "../habits/reveal";
 import { type CallError, type Outcome, wrongCall } from "./outcome";
 import { isLines, onLine, readPieces } from "./read-input";
 
 type FileReport = { readonly file: string; readonly ok: boolean; readonly findings: readonly Finding[] };
 
+/** What the checks say of one document, and of a sound exercise the habits its marks can reveal. */
+type Checked = { readonly findings: readonly Finding[]; readonly reveals: readonly string[] | null };
+
 /** `validate FILE...`: form and sense of exercise and marks files. */
 export async function validate(files: readonly string[], text: boolean): Promise<Outcome> {
   if (files.length === 0) return wrongCall("validate needs at least one file", "validate FILE...");
   const reports: FileReport[] = [];
+  const words: string[] = [];
   const errors: CallError[] = [];
   for (const file of files) {
     const findings: Finding[] = [];
+    const reveals: string[] = [];
     for await (const piece of readPieces(file)) {
-      if (piece.text.ok)
+      if (piece.text.ok) {
+        const checked = checkText(piece.text.value, text);
         findings.push(
-          ...checkText(piece.text.value).map((finding) => ({
-            ...finding,
-            message: onLine(piece.line, finding.message),
-          })),
+          ...checked.findings.map((finding) => ({ ...finding, message: onLine(piece.line, finding.message) })),
         );
-      else errors.push(...piece.text.errors);
+        if (checked.reveals) reveals.push(sayReveals(checked.reveals));
+      } else errors.push(...piece.text.errors);
     }
-    reports.push({ file, ok: findings.every(({ weight }) => weight !== "fault"), findings });
+    const report = { file, ok: findings.every(({ weight }) => weight !== "fault"), findings };
+    reports.push(report);
+    words.push(reportInWords(report), ...reveals);
   }
   if (errors.length > 0) return { exitCode: 2, out: "", errors };
   const passes = reports.every(({ ok }) => ok);
-  const out = text ? reports.map(reportInWords).join("\n") : JSON.stringify({ files: reports }, null, 2);
+  const out = text ? words.join("\n") : JSON.stringify({ files: reports }, null, 2);
   return { exitCode: passes ? 0 : 1, out, errors: [] };
 }
 
-function checkText(text: string): readonly Finding[] {
+function checkText(text: string, inWords: boolean): Checked {
   const json = readJson(text);
-  if (!json.ok) return [asFault(json.problem)];
+  if (!json.ok) return { findings: [asFault(json.problem)], reveals: null };
   if (isMarks(json.value)) {
     const marks = readMarksJson(json.value);
-    return marks.ok ? [] : marks.problems.map(asFault);
+    return { findings: marks.ok ? [] : marks.problems.map(asFault), reveals: null };
   }
   const exercise = readExerciseJson(json.value);
-  return exercise.ok ? checkSense(exercise.exercise) : exercise.problems.map(asFault);
+  if (!exercise.ok) return { findings: exercise.problems.map(asFault), reveals: null };
+  const findings = checkSense(exercise.exercise);
+  const sound = findings.every(({ weight }) => weight !== "fault");
+  return { findings, reveals: inWords && sound ? revealedHabits(exercise.exercise) : null };
+}
+
+function sayReveals(habits: readonly string[]): string {
+  return habits.length === 0 ? "  can reveal no habit: ask for more marks" : `  can reveal: ${habits.join(", ")}`;
 }
 
 function asFault({ where, message, hint }: { where: string; message: string; hint: string }): Finding {
