@@ -1,5 +1,6 @@
 import AxeBuilder from "@axe-core/playwright";
 import { expect, type Page, test } from "@playwright/test";
+import { printLength } from "@/lib/measure/print-length";
 import { courseExercise, openExercise, toPage, truePlaces } from "./drive";
 
 const exercise = courseExercise("points-on-the-floor");
@@ -64,8 +65,9 @@ test("the live regions tell the step, the mark's place, and the result", async (
   await page.getByRole("application", { name: /^Picture/ }).focus();
   await page.keyboard.press("ArrowRight");
   await page.keyboard.press("Shift+ArrowRight");
-  // 5 mm of paper at 1/4" = 1'-0" is 0.24 m: 9 7/16".
-  await expect(page.locator("[data-aloud=place]")).toContainText('9 7/16" right of the centre line');
+  // 5 mm of paper, at the exercise's own scale.
+  const off = printLength((5 * exercise.scaleRatio) / 1000, exercise.units);
+  await expect(page.locator("[data-aloud=place]")).toContainText(`${off} right of the centre line`);
   await page.keyboard.press("Enter");
   await expect(step).toContainText("of 100.");
 });
