@@ -4,7 +4,10 @@ import type { End, Series, SeriesPoint } from "./series";
 import { median, theilSen } from "./theil-sen";
 
 /** With fewer attempts than these a trend is chance. */
-export const LEAST_FOR_TREND = 4;
+const LEAST_FOR_TREND = 4;
+
+/** A trend is that of the last attempts, at most so many: what was drawn long before says little of where it goes now. */
+const MOST_FOR_TREND = 60;
 
 type Kind = Pick<Series, "id" | "title" | "yTitle" | "unit" | "scale" | "ideal"> & {
   of(mark: MarkRecord): number | null;
@@ -28,7 +31,8 @@ const KINDS: readonly Kind[] = [
 /**
  * Errors over time, one value an attempt: the median over its marks of the error's size on paper, in millimetres, in depth,
  * across and in height; and the median ratio of drawn depth to true depth, on a logarithmic scale, where half as deep and
- * twice as deep lie equally far from right. Trends by Theil and Sen over the attempts' numbers, of the ratio's logarithm.
+ * twice as deep lie equally far from right. Trends by Theil and Sen over the numbers of the last
+ * attempts, of the ratio's logarithm.
  */
 export function errorSeries(records: readonly AttemptRecord[]): readonly Series[] {
   const attempts = inOrder(records).filter(({ marks }) => marks.length > 0);
@@ -49,7 +53,8 @@ function size(id: "depth" | "across" | "height", title: string): Omit<Kind, "of"
   return { id, title, yTitle: "mm on paper", unit: "mm", scale: "linear", ideal: 0 };
 }
 
-function trendOf(points: readonly SeriesPoint[], scale: Series["scale"]): Series["trend"] {
+function trendOf(all: readonly SeriesPoint[], scale: Series["scale"]): Series["trend"] {
+  const points = all.slice(-MOST_FOR_TREND);
   const [first, last] = [points[0], points.at(-1)];
   const line = theilSen(points.map(({ x, y }) => [x, onScale(scale, y)] as const));
   if (points.length < LEAST_FOR_TREND || !first || !last || !line.found) return null;

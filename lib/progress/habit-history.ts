@@ -3,10 +3,10 @@ import { type AttemptRecord, inOrder } from "./record";
 import { sayAgo, sayCount, sayMany, saySpan } from "./say-number";
 
 /** How many attempts back the count of claims looks. */
-export const HABIT_LOOKS_BACK = 5;
+const HABIT_LOOKS_BACK = 5;
 
 /** A habit is gone once this many attempts in a row that can show it did not: common practice, no source. */
-export const GONE_AFTER = 3;
+const GONE_AFTER = 3;
 
 /** A habit over time. Only attempts that can show it count: those whose exercise can tell it, or that claimed it. */
 export type HabitHistory = {

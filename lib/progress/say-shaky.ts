@@ -2,7 +2,7 @@ import { sayCount, sayMany } from "./say-number";
 import type { SkillMark, SkillState } from "./skill-states";
 
 /** How many marks back the words look. */
-export const LOOKS_BACK = 5;
+const LOOKS_BACK = 5;
 
 /** Fewer marks than these say little either way. */
 const FEW_MARKS = 3;

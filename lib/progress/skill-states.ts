@@ -5,7 +5,7 @@ import { SKILLS, type Skill } from "./skills";
 import { MASTERED_AT, type Observation, traceSkill, USUAL_TRACE } from "./trace-skill";
 
 /** Days after which a mastered skill comes back, each time it is kept: common practice, no source. */
-export const RETURN_DAYS = [1, 3, 7, 16, 35] as const;
+const RETURN_DAYS = [1, 3, 7, 16, 35] as const;
 
 /** One mark as evidence for one skill. */
 export type SkillMark = {

@@ -70,6 +70,13 @@ describe("errorSeries", () => {
     expect(depths(6, 4, 2, 0, 0).trend?.to.y).toBe(0);
   });
 
+  it("looks for the trend in the last sixty attempts", () => {
+    const { trend } = depths(...Array.from({ length: 100 }, (_, i) => (i < 40 ? 900 - i : i / 10)));
+    expect(trend?.from.x).toBe(41);
+    expect(trend?.from.y).toBeCloseTo(4, 9);
+    expect(trend?.to.y).toBeCloseTo(9.9, 9);
+  });
+
   it.each([
     [ratios(), "No depth drawn yet."],
     [ratios(0.8), "Your depths are too shallow: drawn at 80 % of the true ones in one exercise."],
