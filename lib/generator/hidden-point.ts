@@ -9,7 +9,7 @@ import { type Solid, solidsOf } from "./footprint";
 
 /** Solids are taken this much larger all round, so that a side seen edge on hides what lies along it, metres. */
 const SKIN_M = 2e-4;
-/** A sight line may run within a solid's skin for this share of its length: its end may stand on the solid. */
+/** A sight line may run within a solid's skin for this last share of its length: its end may stand on the solid. */
 const GRAZE = 1e-3;
 /** The same for a wall, which has no skin: the line may end on it. */
 const AT_WALL = 1e-6;
@@ -45,7 +45,7 @@ export function passesThrough(eye: StagePoint, at: StagePoint, { outline, low, h
   });
   keep(eye[2] - high - SKIN_M, at[2] - high - SKIN_M);
   keep(low - SKIN_M - eye[2], low - SKIN_M - at[2]);
-  return leave - enter > GRAZE;
+  return leave > enter && (leave - enter > GRAZE || leave < 1 - GRAZE);
 }
 
 /** Whether a wall stands between the eye and a point; one sees through its openings. */
