@@ -2,6 +2,7 @@ import Link from "next/link";
 import { skillWords, UNIT_WORDS } from "@/app/_course/course-words";
 import { StillDrawing } from "@/app/_sheet/still-drawing";
 import { displayBounds } from "@/lib/drawing/display-bounds";
+import type { DisplayItem, Stroke } from "@/lib/drawing/display-list";
 import { drawPlan } from "@/lib/drawing/draw-plan";
 import { type Exercise, UNITS } from "@/lib/exercise/exercise";
 import { printScale } from "@/lib/measure/scale";
@@ -31,7 +32,7 @@ export function UnitList({ exercises }: { readonly exercises: readonly Exercise[
 }
 
 function SheetRow({ exercise, number }: { readonly exercise: Exercise; readonly number: number }) {
-  const plan = drawPlan(exercise).filter((item) => item.kind === "stroke");
+  const plan = drawPlan(exercise).flatMap(asThumbnail);
   const box = displayBounds(plan, exercise.scaleRatio);
   return (
     <li className="register-row">
@@ -59,4 +60,10 @@ function SheetRow({ exercise, number }: { readonly exercise: Exercise; readonly 
       <RecordCell id={exercise.id} version={exercise.version} />
     </li>
   );
+}
+
+/** A thumbnail keeps the heavier lines, ruled: fine ones cannot be told apart there, and a hand's wobble only weighs. */
+function asThumbnail(item: DisplayItem): Stroke[] {
+  const kept = item.kind === "stroke" && (item.weight !== "thin" || item.line === "centre" || item.closed);
+  return kept ? [{ ...item, hand: false }] : [];
 }
