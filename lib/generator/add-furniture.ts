@@ -1,3 +1,4 @@
+import { furnitureCorners } from "../plan/furniture-corners";
 import { namePoints } from "../plan/name-points";
 import type { Furniture, FurnitureKind, Plan, Wall } from "../plan/plan";
 import { placeOnWall, wallLine } from "../plan/wall-line";
@@ -7,7 +8,7 @@ import { eyePoint } from "../stage/viewer";
 import type { Frame } from "./choose-frame";
 import { isPlayable } from "./clear-stage";
 import type { Dice } from "./dice";
-import { type Solid, solidsOf } from "./footprint";
+import { overlap, type Solid, solidsOf } from "./footprint";
 import { FURNITURE_FT, type FurnitureStock } from "./furniture-stock";
 import { hiddenPoints, passesThrough } from "./hidden-point";
 
@@ -19,6 +20,8 @@ const NEAREST_FT = 4;
 /** Turns are whole steps of this many degrees. */
 const TURN_STEP_DEG = 5;
 const TRIES = 15;
+/** Between a piece and whatever else stands on the stage, feet. */
+const PASSAGE_FT = 1.5;
 
 export type FurnitureStyle = {
   readonly kinds: readonly FurnitureKind[];
@@ -42,7 +45,7 @@ export function addFurniture(dice: Dice, frame: Frame, plan: Plan, style: Furnit
       if (!piece) continue;
       const next: Plan = { ...sofar, furniture: [...sofar.furniture, piece] };
       if (!isPlayable(next, frame)) continue;
-      if (hidesMuch(frame, next, seen)) continue;
+      if (isCrowded(frame, sofar, piece) || hidesMuch(frame, next, seen)) continue;
       sofar = next;
       break;
     }
@@ -59,6 +62,13 @@ const SPARE_KINDS = 3;
 function seenPoints({ stage, viewer }: Frame, plan: Plan): readonly StagePoint[] {
   const hidden = hiddenPoints({ plan, stage, viewer });
   return [...namePoints(plan, stage).values()].filter(({ name }) => !hidden.has(name)).map(({ at }) => at);
+}
+
+/** Whether one cannot get past a new piece: something stands too near to it. It may stand near walls. */
+function isCrowded({ ruler }: Frame, plan: Plan, piece: Furniture): boolean {
+  const room = ruler.size(2 * PASSAGE_FT);
+  const around = furnitureCorners({ ...piece, width: piece.width + room, depth: piece.depth + room });
+  return solidsOf(plan, () => 0).some(({ outline }) => overlap(outline, around));
 }
 
 /** Whether a new piece hides, or has hidden, more than a few of the points seen before. */

@@ -38,14 +38,15 @@ const FINE_UNITS: readonly Unit[] = ["openings", "furniture", "levels", "sets"];
 const WIDEST_FINE_FT = 32;
 
 /** Tangent of 30 degrees: the opening is kept within a cone of 60 degrees about the line of sight. */
-export const CONE_TANGENT = 1 / Math.sqrt(3);
-/** The eye's distance, in widths of the opening, least and most. */
-export const DISTANCE_WIDTHS = [0.9, 2] as const;
+const CONE_TANGENT = 1 / Math.sqrt(3);
+/** The eye's least distance, in widths of the opening. */
+const NEAREST_WIDTHS = 0.9;
 /** How far behind the nearest place the eye may stand, feet. */
 const STANDS_BACK_FT = 6;
 
-/** Historic rakes run from 1:18 to 1:48; these are round ones among them. */
+/** Historic rakes run from 1:18 to 1:48; these are round ones among them, steep where the rake is what is practised. */
 const RAKES = [20, 24, 30, 36, 48] as const;
+const STEEP_RAKES = [18, 20] as const;
 
 /** Chooses stage, eye and scale for a unit's demands. */
 export function chooseFrame(dice: Dice, unit: Unit, demands: Demands): Frame {
@@ -59,18 +60,18 @@ export function chooseFrame(dice: Dice, unit: Unit, demands: Demands): Frame {
     opening: { width: ruler.place(width), height: ruler.place(dice.pick(stock.heights)) },
     depth: ruler.place(dice.pick(stock.depths)),
     apron: ruler.place(unit === "stage" ? dice.whole(5, 6) : dice.whole(3, 5)),
-    rake: dice.chance(demands.raked) ? 1 / dice.pick(RAKES) : 0,
+    rake: dice.chance(demands.raked) ? 1 / dice.pick(unit === "stage" ? STEEP_RAKES : RAKES) : 0,
   };
   const offset = dice.chance(demands.offCentre) ? dice.side() * dice.whole(2, Math.floor(width / 8)) : 0;
   const sideways = { eyeHeight: ruler.place(dice.half(...demands.horizon)), offset: ruler.place(offset) };
-  const nearest = Math.max(nearestEye(stage, sideways), DISTANCE_WIDTHS[0] * stage.opening.width);
+  const nearest = Math.max(nearestEye(stage, sideways), NEAREST_WIDTHS * stage.opening.width);
   const distance = ruler.place(Math.ceil(ruler.feet(nearest) + 1 / 3) + dice.whole(0, STANDS_BACK_FT));
   const scaleRatio = parseScale(scale) as number;
   return { ruler, scale, scaleRatio, stage, viewer: { ...sideways, distance } };
 }
 
 /** The nearest an eye may stand for the whole opening to lie within the cone, metres: the farthest corner decides. */
-export function nearestEye({ opening }: Pick<Stage, "opening">, eye: Pick<Viewer, "eyeHeight" | "offset">): number {
+function nearestEye({ opening }: Pick<Stage, "opening">, eye: Pick<Viewer, "eyeHeight" | "offset">): number {
   const across = opening.width / 2 + Math.abs(eye.offset);
   const up = Math.max(eye.eyeHeight, opening.height - eye.eyeHeight);
   return Math.sqrt(across * across + up * up) / CONE_TANGENT;

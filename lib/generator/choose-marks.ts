@@ -11,7 +11,7 @@ import { ruleTicks } from "../stage/plaster-line-rule";
 import { hiddenPoints } from "./hidden-point";
 
 /** A mark lies at least so many tolerances from every other point on the sheet: left at the nearest, it scores less than 100. */
-export const TOLERANCES_APART = 2;
+const TOLERANCES_APART = 2;
 /** Room over that for the rounding of what is written. */
 const ROUNDING_MM = 0.01;
 

@@ -5,8 +5,8 @@ import type { Frame } from "./choose-frame";
 import { cuts, type Outline, overlap, solidsOf, stairOutline } from "./footprint";
 
 /** The playing space downstage centre that nothing stands in: half its width, and its depth from the plaster line, feet. */
-export const PLAYING_HALF_WIDTH_FT = 4;
-export const PLAYING_DEPTH_FT = 6;
+const PLAYING_HALF_WIDTH_FT = 4;
+const PLAYING_DEPTH_FT = 6;
 /** Floor kept free before every way through, and before every flight, feet. */
 const APPROACH_FT = 3;
 /** The way across behind the set, feet. */
@@ -74,7 +74,7 @@ function stairFoot(stair: Stair, foot: number): Outline {
 }
 
 /** The playing space downstage centre. */
-export function playingSpace(foot: number): Outline {
+function playingSpace(foot: number): Outline {
   const [half, deep] = [PLAYING_HALF_WIDTH_FT * foot, PLAYING_DEPTH_FT * foot];
   return [
     [-half, 0],

@@ -36,7 +36,7 @@ const THINK_OUT: Readonly<Record<Unit, ThinkOut>> = {
 export type Order = { readonly unit: Unit; readonly level: number; readonly seed: number };
 
 /** Sets thrown away before the generator owns to a fault of its own. */
-export const MOST_TRIES = 2000;
+const MOST_TRIES = 2000;
 /** Every exercise tells at least so many wrong ideas from the truth and from one another. */
 export const FEWEST_HABITS = 2;
 
@@ -96,17 +96,19 @@ function drawOne(dice: Dice, unit: Unit, level: Level, id: string): WrittenExerc
   if (marks.length < fewest) return null;
   const asked: Exercise = { ...unasked, brief: idea.brief(marks), task: { ...unasked.task, marks } };
   const written = writeExercise({ ...asked, notes: writeNotes(asked) });
-  return isFair(written) ? written : null;
+  return isFair(written, idea.mustTell ?? []) ? written : null;
 }
 
 /** What no exercise is handed out with, whatever its author says is fine. */
 const HARD = "is hard to grade";
 
 /** Judged as the file will be read: sound, no mark hard to grade, and wrong ideas can be told by it. */
-function isFair(written: WrittenExercise): boolean {
+function isFair(written: WrittenExercise, mustTell: readonly string[]): boolean {
   const reading = resolveExercise(written);
   if (!reading.ok) return false;
   const findings = checkSense(reading.exercise);
   const gradable = findings.every(({ weight, message }) => weight !== "fault" && !message.includes(HARD));
-  return gradable && revealedHabits(reading.exercise).length >= FEWEST_HABITS;
+  if (!gradable) return false;
+  const told = revealedHabits(reading.exercise);
+  return told.length >= FEWEST_HABITS && mustTell.every((id) => told.includes(id));
 }

@@ -18,7 +18,7 @@ const OPENINGS: readonly (readonly OpeningKind[])[] = [
   ["door", "window"],
   ["door", "window", "arch"],
 ];
-const PIECES = [1, 1, 2, 2, 3] as const;
+const PIECES = [1, 1, 2, 2, 2] as const;
 /** From this level on the set has a platform as well. */
 const PLATFORM_FROM = 4;
 /** It stands upstage, so that the room before it stays free, feet. */

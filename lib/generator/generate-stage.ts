@@ -5,7 +5,9 @@ import { capital, inWords } from "./in-words";
 import { runWalls } from "./run-walls";
 
 /** Marks on the apron, before the plaster line. */
-const BEFORE = [2, 2, 3, 3, 2] as const;
+const BEFORE = [2, 2, 3, 2, 2] as const;
+/** On a rake the other marks are this far upstage, where the rise is more than the hand's error, feet. */
+const RAKED_FROM_FT = 7;
 const WALLS_FROM = 5;
 
 /** The stage itself: the apron before the plaster line, the eye off the centre line, the rake. */
@@ -23,7 +25,7 @@ export function thinkOutStage(draw: Draw): Idea | null {
         })
       : null;
   if (level >= WALLS_FROM && !run) return null;
-  const spikes = spikeFloor(draw, run ? 0 : most - before, before);
+  const spikes = spikeFloor(draw, run ? 0 : most - before, before, frame.stage.rake > 0 ? RAKED_FROM_FT : undefined);
   const taken = run?.corners ?? [];
   // The letters on the apron go on after those of the walls.
   const letters = "ABCDEFGHJKLMN".slice(taken.length);
@@ -44,6 +46,7 @@ export function thinkOutStage(draw: Draw): Idea | null {
       ...(viewer.offset === 0 ? [] : ["off-centre-eye"]),
       ...(stage.rake === 0 ? [] : ["rake"]),
     ],
+    mustTell: frame.stage.rake > 0 && !run ? ["flat-floor"] : [],
     place: run ? "room" : "floor",
     brief: (marks) => {
       const eye =

@@ -24,6 +24,8 @@ export type Idea = {
   readonly given: readonly string[];
   readonly wanted: readonly Wanted[];
   readonly skills: readonly string[];
+  /** Wrong ideas that the set is there for: it must be able to tell them. */
+  readonly mustTell?: readonly string[];
   readonly place: "floor" | "room";
   /** What is asked, in plain words, for the marks that were chosen. */
   brief(marks: readonly string[]): string;

@@ -87,8 +87,8 @@ const MARKS: Readonly<Record<Unit, readonly [Count, Count, Count, Count, Count]>
     [4, 5],
     [5, 6],
     [6, 7],
-    [7, 8],
-    [8, 11],
+    [7, 9],
+    [9, 12],
   ],
   reading: [
     [4, 4],

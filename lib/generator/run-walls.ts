@@ -19,7 +19,7 @@ const LETTERS = "ABCDEFGHJKLMN";
 /** The offstage ends of the returns: no letter of the run. */
 const RETURN_ENDS = ["R", "Z"] as const;
 
-export const WALL_HEIGHTS_FT = [10, 12, 14] as const;
+const WALL_HEIGHTS_FT = [10, 12, 14] as const;
 
 export type Run = { readonly plan: Plan; readonly corners: readonly string[] };
 
