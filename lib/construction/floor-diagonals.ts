@@ -115,7 +115,7 @@ function drawHalvings(steps: Steps, floor: Floor, path: readonly ("near" | "far"
       toward: "level",
       say: `Draw level across through crossing ${middle}: all of that line has the same depth.`,
     });
-    if (half === null) return across;
+    if (half === null || across === null) return across;
     const left = meetEdge(steps, across, floor.left, "left");
     const right = meetEdge(steps, across, floor.right, "right");
     if (left === null || right === null) return null;

@@ -14,7 +14,7 @@ export type Locus = {
 };
 
 /** Lengths smaller than this are nothing, metres. */
-export const NOTHING_M = 1e-11;
+export const NOTHING_M = 1e-12;
 
 const CLOSE = (value: number) => Math.abs(value) < NOTHING_M;
 

@@ -1,4 +1,5 @@
 import { type Line, meet } from "../geometry/meet";
+import { distance } from "../geometry/vector";
 import type { PicturePoint } from "../stage/frame";
 import { onPaper, type Sheet, samePlace } from "./board";
 import type { LineStep, MeasureStep, Step } from "./step";
@@ -6,8 +7,11 @@ import type { LineStep, MeasureStep, Step } from "./step";
 /** Lines that cross under a smaller angle than this cross badly: a pencil's width there is worth many. */
 const POOR_CROSSING = Math.sin((5 * Math.PI) / 180);
 
-/** Under a smaller one no ruler finds the crossing, and reckoning loses digits that a proof needs. */
-const NO_CROSSING = 1e-6;
+/** Under a tenth of a degree no ruler finds the crossing at all, and reckoning loses digits that a proof needs. */
+const NO_CROSSING = Math.sin((0.1 * Math.PI) / 180);
+
+/** Through points nearer than this, metres on the picture plane, no ruler finds a line, and reckoning loses digits as well. */
+const NO_LINE_M = 1e-3;
 
 /** How good a run of steps is by what it draws. */
 export type Quality = { readonly offPaper: number; readonly poor: number; readonly steps: number };
@@ -21,9 +25,10 @@ export type RankedQuality = Quality & { readonly rank: number; readonly favoured
  */
 export type Steps = {
   measure(step: Omit<MeasureStep, "do" | "at">): number;
-  line(step: Omit<LineStep, "do">): number;
+  /** Null through points too near to one another. */
+  line(step: Omit<LineStep, "do">): number | null;
   /** `where` ends the sentence "Lines 2 and 4 cross ...". */
-  meet(one: number, other: number, where: string): number | null;
+  meet(one: number | null, other: number | null, where: string): number | null;
   mark(at: PicturePoint, say: string): number;
   /** Where a measure, a meet or a mark put its point. */
   at(number: number): PicturePoint;
@@ -58,12 +63,14 @@ export function startSteps(board: Sheet): Steps {
       return known >= 0 ? known + 1 : add({ do: "measure", on, from, length, at: place, say });
     },
     line: ({ through, toward, say }) => {
+      if (distance(through[0], through[1]) < NO_LINE_M) return null;
       const known = steps.findIndex(
         (s) => s.do === "line" && samePlace(s.through[0], through[0]) && samePlace(s.through[1], through[1]),
       );
       return known >= 0 ? known + 1 : add({ do: "line", through, toward, say });
     },
     meet: (one, other, where) => {
+      if (one === null || other === null) return null;
       const [first, second] = [lineOf(one), lineOf(other)];
       const place = meet(first, second);
       if (!place) return null;

@@ -1,15 +1,22 @@
 import type { Habit } from "./habit";
-import { isFarCorner, isFloor, isTopOrHead, onLineAcross, onLineAtHeight, otherVanishingPoints } from "./sight-lines";
+import {
+  isCornerFoot,
+  isFarCorner,
+  isTopOrHead,
+  onLineAcross,
+  onLineAtHeight,
+  otherVanishingPoints,
+} from "./sight-lines";
 
 /** Sends a raking wall to another wall's vanishing point: on that line, at Z_T for a foot, at X_F for a top. */
 export const borrowedVanishingPoint: Habit = {
   id: "borrowed-vanishing-point",
-  applies: (asked) => isFarCorner(asked) && (isFloor(asked) || (isTopOrHead(asked) && asked.near?.top != null)),
+  applies: (asked) => isFarCorner(asked) && (isCornerFoot(asked) || (isTopOrHead(asked) && asked.near?.top != null)),
   predict: (asked) => {
     const { near, target, foot } = asked;
     if (!near) return [];
     return otherVanishingPoints(asked).flatMap(({ id, at }) => {
-      const places = isFloor(asked)
+      const places = isCornerFoot(asked)
         ? onLineAtHeight(near.foot, at, target[1])
         : near.top && foot
           ? onLineAcross(near.top, at, foot.at[0])

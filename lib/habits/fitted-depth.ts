@@ -9,7 +9,7 @@ export function fitDepth(id: string, least: number, most: number, say: (percent:
   return {
     id,
     amounts: Array.from({ length: TRIALS + 1 }, (_, i) => least * (most / least) ** (i / TRIALS)),
-    applies: (asked) => isFloor(asked) && asked.point.at[1] > NOTHING_M,
+    applies: (asked) => isFloor(asked) && Math.abs(asked.point.at[1]) > NOTHING_M,
     predictWith: (asked, amount) => only(floorPlace(asked, [asked.point.at[0], amount * asked.point.at[1]])),
     predictPlanWith: ({ point }, amount) => [{ variant: "", at: [point.at[0], amount * point.at[1]] }],
     say: (_, amount) => say(Math.round((amount ?? 1) * 100)),

@@ -11,6 +11,8 @@ import type { FittedHabit, Habit, PlanPrediction, Prediction } from "./habit";
 export type Hypothesis = {
   readonly id: string;
   readonly amount: number | null;
+  /** Which way, of a habit that can be held in several. */
+  readonly variant: string;
   /** How many ways of holding this habit were tried: its freedom, which it must pay for. */
   readonly ways: number;
   /** Null where the habit says nothing at a mark. */
@@ -57,7 +59,7 @@ function waysOf(
       const offMm = places.map((place, i) =>
         place === null ? null : toPaperMm(distance(place, observations[i]?.mark as PicturePoint), scaleRatio),
       );
-      return [{ id: habit.id, amount, places, offMm }];
+      return [{ id: habit.id, amount, variant, places, offMm }];
     });
   });
 }

@@ -1,10 +1,10 @@
 import type { Habit } from "./habit";
-import { isFarCorner, isFloor, only } from "./sight-lines";
+import { isCornerFoot, isFarCorner, only } from "./sight-lines";
 
 /** Copies the plan's angle on to the picture: from near in the plan's direction (dx, dy), up to Z_T. */
 export const planAngle: Habit = {
   id: "plan-angle",
-  applies: (asked) => isFloor(asked) && isFarCorner(asked),
+  applies: (asked) => isCornerFoot(asked) && isFarCorner(asked),
   predict: ({ near, target }) => {
     if (!near) return [];
     const [dx, dy] = near.direction;

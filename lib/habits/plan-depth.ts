@@ -5,7 +5,7 @@ import { backWallFoot, isFloor, NOTHING_M, only, onRay } from "./sight-lines";
 /** Places depth in the plan's proportion: ray(x, Z_b y / depth). */
 export const planDepth: Habit = {
   id: "plan-depth",
-  applies: (asked) => isFloor(asked) && asked.point.at[1] > NOTHING_M,
+  applies: (asked) => isFloor(asked) && Math.abs(asked.point.at[1]) > NOTHING_M,
   predict: (asked) => {
     const whole = backWallFoot(asked);
     const [x, y] = asked.point.at;

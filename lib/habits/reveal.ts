@@ -36,7 +36,9 @@ export function revealedHabits(exercise: Exercise): readonly string[] {
 export function revealedWays(exercise: Exercise): readonly Hypothesis[] {
   const points = exercisePoints(exercise);
   const perfect = perfectMarks(exercise, points);
-  const all = hypotheses(askedPoints(exercise, points, perfect), perfect, exercise.scaleRatio);
+  const all = hypotheses(askedPoints(exercise, points, perfect), perfect, exercise.scaleRatio).map((one) =>
+    exercise.task.goOnFrom === "own" ? { ...one, places: withoutOwnTops(one.places, perfect) } : one,
+  );
   const sigmaMm = toPaperMm(HAND_SHARE * exercise.stage.opening.width, exercise.scaleRatio);
   const apart = (a: readonly (PicturePoint | null)[], b: readonly (PicturePoint | null)[]) =>
     perfect.reduce((sum, { target }, i) => {
@@ -68,6 +70,18 @@ export function perfectMarks(exercise: Exercise, points: ReadonlyMap<string, Pro
     if (!point?.picture || toleranceMm === undefined) return [];
     return [{ point, mark: point.picture, target: point.picture, toleranceMm }];
   });
+}
+
+/**
+ * Where the drawing goes on from the student's own marks, a top over a foot that the habit has moved is right over that
+ * foot (or wrong in a way that depends on it), and is not counted on to tell the habit a second time.
+ */
+function withoutOwnTops(
+  places: readonly (PicturePoint | null)[],
+  marks: readonly Observation[],
+): readonly (PicturePoint | null)[] {
+  const moved = new Set(marks.flatMap(({ point }, i) => (places[i] ? [point.name] : [])));
+  return places.map((place, i) => (moved.has(marks[i]?.point.over ?? "") ? null : place));
 }
 
 function sameEverywhere(a: Hypothesis, b: Hypothesis, marks: readonly Observation[], scaleRatio: number): boolean {

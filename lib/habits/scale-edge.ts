@@ -5,7 +5,7 @@ import { floorPlace, isFloor, NOTHING_M } from "./sight-lines";
 export function readWrongEdge(id: string, factor: number, sentence: string): Habit {
   return {
     id,
-    applies: (asked) => isFloor(asked) && (Math.abs(asked.point.at[0]) > NOTHING_M || asked.point.at[1] > NOTHING_M),
+    applies: (asked) => isFloor(asked) && Math.hypot(asked.point.at[0], asked.point.at[1]) > NOTHING_M,
     predict: (asked) => {
       const [x, y] = asked.point.at;
       return [

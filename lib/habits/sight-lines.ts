@@ -1,5 +1,5 @@
 import { project } from "../perspective/project";
-import { vanishingPoint } from "../perspective/vanishing-point";
+import { centreVanishingPoint, vanishingPoint } from "../perspective/vanishing-point";
 import type { Wall } from "../plan/plan";
 import { wallLine } from "../plan/wall-line";
 import type { PicturePoint, PlanPoint } from "../stage/frame";
@@ -10,12 +10,20 @@ import type { Prediction } from "./habit";
 /** Lengths smaller than this are nothing, metres. */
 export const NOTHING_M = 1e-9;
 
+/** Vanishing points nearer than this are one, metres: walls drawn parallel in the plan, up to its rounding. */
+const SAME_POINT_M = 1e-6;
+
 /** A direction whose sine to the plaster line, or to the centre line, is under this is parallel to it. */
 const RAKING_SINE = 1e-6;
 
 /** Asked on the stage floor itself (not on a base), so that a mark is a place. */
 export function isFloor({ point }: Asked): boolean {
   return point.onFloor && point.base === 0;
+}
+
+/** Asked at the foot of a corner, on the floor or on a base. */
+export function isCornerFoot({ point }: Asked): boolean {
+  return point.group === "corner" && point.role === "foot";
 }
 
 export function isTopOrHead({ point }: Asked): boolean {
@@ -45,10 +53,13 @@ export function backWallFoot({ exercise }: Pick<Asked, "exercise">): number | nu
   return seen.seen ? seen.at[1] : null;
 }
 
-/** The point at picture height Z on the floor's ray from offset x: it runs to the CVP, or on a rake to the point above it. */
+/**
+ * The point at picture height Z on the floor's ray from offset x: it runs to the CVP, or on a rake to the point above it;
+ * over the level apron (Z under 0) always to the CVP.
+ */
 export function onRay({ exercise }: Asked, x: number, Z: number): PicturePoint {
   const { viewer, stage } = exercise;
-  const height = viewer.eyeHeight + stage.rake * viewer.distance;
+  const height = viewer.eyeHeight + (Z > 0 ? stage.rake * viewer.distance : 0);
   return [viewer.offset + (x - viewer.offset) * (1 - Z / height), Z];
 }
 
@@ -64,18 +75,21 @@ export function onLineAcross(from: PicturePoint, to: PicturePoint, X: number): r
   return Math.abs(run) < NOTHING_M ? [] : [[X, from[1] + ((to[1] - from[1]) * (X - from[0])) / run]];
 }
 
-/** Vanishing points of the plan's other walls, each once, with the wall's id. */
+/** Vanishing points of the plan's other walls, each once under its first wall's id; not the CVP, which other habits are about. */
 export function otherVanishingPoints({
   exercise,
   near,
 }: Asked): readonly { readonly id: string; readonly at: PicturePoint }[] {
   const { plan, viewer } = exercise;
   const own = near && levelVanishing(exercise, near.wall);
-  return plan.walls.flatMap((wall) => {
-    const at = wall.id === near?.wall.id ? null : levelVanishing(exercise, wall);
-    if (!at || (own && Math.abs(at[0] - own[0]) < NOTHING_M) || Math.abs(at[0] - viewer.offset) < NOTHING_M) return [];
-    return [{ id: wall.id, at }];
-  });
+  const found: { readonly id: string; readonly at: PicturePoint }[] = [];
+  for (const wall of plan.walls) {
+    const at = levelVanishing(exercise, wall);
+    if (!at) continue;
+    const known = [centreVanishingPoint(viewer), ...(own ? [own] : []), ...found.map((one) => one.at)];
+    if (known.every(([X]) => Math.abs(X - at[0]) > SAME_POINT_M)) found.push({ id: wall.id, at });
+  }
+  return found;
 }
 
 function levelVanishing({ plan, viewer }: Asked["exercise"], wall: Wall): PicturePoint | null {

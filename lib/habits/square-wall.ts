@@ -1,11 +1,11 @@
 import { centreVanishingPoint } from "../perspective/vanishing-point";
 import type { Habit } from "./habit";
-import { isFarCorner, isFloor, onLineAtHeight, only } from "./sight-lines";
+import { isCornerFoot, isFarCorner, onLineAtHeight, only } from "./sight-lines";
 
 /** Sends a raking wall to the centre vanishing point: on the line near -> CVP, at Z_T. */
 export const squareWall: Habit = {
   id: "square-wall",
-  applies: (asked) => isFloor(asked) && isFarCorner(asked),
+  applies: (asked) => isCornerFoot(asked) && isFarCorner(asked),
   predict: ({ near, exercise, target }) =>
     near ? only(onLineAtHeight(near.foot, centreVanishingPoint(exercise.viewer), target[1])) : [],
   say: ({ near }) =>
