@@ -34,7 +34,7 @@ export function ConstructionNotes({ construction, title, shown, onShown, onAway,
   return (
     <section className="notes construction-notes" aria-label="Construction" onKeyDown={onKeyDown}>
       <p className="small-lettering notes-step">
-        Line {shown} of {steps.length}, by {method}
+        Line {shown} of {steps.length}: {method}
       </p>
       <h2 className="notes-title">{title}</h2>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keys */}

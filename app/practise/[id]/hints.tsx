@@ -1,5 +1,6 @@
 "use client";
 
+import { useEffect, useRef } from "react";
 import { Press } from "@/app/_parts/press";
 import { hintsTaken } from "@/app/_progress/attempt";
 import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
@@ -12,6 +13,12 @@ import type { Player } from "./use-player";
 export function Hints({ asked, player }: { readonly asked: ProjectedPoint; readonly player: Player }) {
   const { exercise, store } = usePracticeRoom();
   const taken = usePractice((practice) => hintsTaken(practice.attempt, asked.name));
+  const words = useRef<HTMLParagraphElement>(null);
+  const fresh = useRef(taken);
+  useEffect(() => {
+    if (taken !== fresh.current) words.current?.scrollIntoView({ block: "nearest" });
+    fresh.current = taken;
+  }, [taken]);
   if (exercise.task.hints === "none" || exercise.task.kind !== "plan-to-picture") return null;
   const take = () => {
     store.getState().hint(asked.name);
@@ -19,7 +26,11 @@ export function Hints({ asked, player }: { readonly asked: ProjectedPoint; reado
   };
   return (
     <div className="hints">
-      {taken > 0 && <p role="status">{sayHow({ point: asked }, exercise)}</p>}
+      {taken > 0 && (
+        <p role="status" ref={words}>
+          {sayHow({ point: asked }, exercise)}
+        </p>
+      )}
       {taken < MOST_HINTS ? (
         <Press weight="small" onClick={take}>
           {taken === 0 ? "Hint: the method" : "Hint: its lines"}, costs {HINT_COST} of 100
