@@ -32,7 +32,7 @@ export function UnitList({ exercises }: { readonly exercises: readonly Exercise[
 }
 
 function SheetRow({ exercise, number }: { readonly exercise: Exercise; readonly number: number }) {
-  const plan = drawPlan(exercise).flatMap(asThumbnail);
+  const plan = (exercise.task.kind === "picture-to-plan" ? [] : drawPlan(exercise)).flatMap(asThumbnail);
   const box = displayBounds(plan, exercise.scaleRatio);
   return (
     <li className="register-row">
