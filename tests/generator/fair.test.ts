@@ -147,3 +147,15 @@ describe.each(UNITS)("%s", (unit) => {
     expect(new Set(made.map(({ text }) => text)).size).toBe(made.length);
   });
 });
+
+describe("a raked stage, at level 4", () => {
+  it(
+    "can tell who forgets that the floor rises",
+    () => {
+      const raked = makeUnit("stage").filter(({ exercise }) => exercise.level === 4);
+      expect(raked.length).toBeGreaterThan(0);
+      for (const { name, exercise } of raked) expect(revealedHabits(exercise), name).toContain("flat-floor");
+    },
+    PATIENCE_MS,
+  );
+});
