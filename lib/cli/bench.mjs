@@ -1,4 +1,6 @@
+import { buildPages, isBuilt } from "./build-pages.mjs";
 import { checkNode } from "./check-node.mjs";
+import { getChromium } from "./get-chromium.mjs";
 import { installMissing } from "./install-missing.mjs";
 import { packageProgram } from "./package-program.mjs";
 import { PROJECT_ROOT } from "./project-root.mjs";
@@ -12,5 +14,21 @@ if (complaint) {
   process.exitCode = 1;
 } else {
   const words = [packageProgram(PROJECT_ROOT, "vitest"), "bench", "--run", ...process.argv.slice(2)];
-  process.exitCode = (await runNode(words, { cwd: PROJECT_ROOT })).code;
+  const engine = await runNode(words, { cwd: PROJECT_ROOT });
+  // The page's cost is measured on the built app; words on the command line narrow the engine's benchmarks only.
+  const pages = process.argv.length > 2 ? { code: 0 } : await measurePages();
+  process.exitCode = engine.code || pages.code;
+}
+
+/** The built pages' own costs, in a real browser. */
+async function measurePages() {
+  const built = isBuilt(PROJECT_ROOT) ? { code: 0 } : await buildPages(PROJECT_ROOT, "show");
+  if (built.code !== 0) return built;
+  const browser = await getChromium(PROJECT_ROOT);
+  if ("sentence" in browser) {
+    console.error(browser.sentence);
+    return { code: 1 };
+  }
+  const words = [packageProgram(PROJECT_ROOT, "tsx"), "tests/bench/browser/measure-pages.ts"];
+  return runNode(words, { cwd: PROJECT_ROOT, env: { PLASTERLINE_CHROMIUM: browser.path } });
 }

@@ -1,5 +1,6 @@
 "use client";
 
+import { useMemo } from "react";
 import { OwnMark, PlainLine } from "@/app/_sheet/end-marks";
 import type { DrawnPoints } from "./drawn-points";
 import { usePractice, usePracticeRoom } from "./practice-context";
@@ -16,10 +17,11 @@ export function PendingMark({
 }) {
   const { exercise, edges } = usePracticeRoom();
   const at = usePractice((practice) => practice.attempt.pending);
+  const ends = useMemo(() => edgesAt(asked, edges, drawn), [asked, edges, drawn]);
   if (!at) return null;
   return (
     <g data-pending="">
-      {edgesAt(asked, edges, drawn).map(([id, other]) => (
+      {ends.map(([id, other]) => (
         <PlainLine key={id} from={other} to={at} scaleRatio={exercise.scaleRatio} className="own-line" />
       ))}
       <OwnMark at={at} scaleRatio={exercise.scaleRatio} held={held} />

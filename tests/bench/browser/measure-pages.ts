@@ -1,0 +1,94 @@
+import { gzipSync } from "node:zlib";
+import { type Browser, chromium, type Page } from "@playwright/test";
+import { findChromium } from "@/lib/cli/find-chromium.mjs";
+import { toPage } from "../../browser/drive";
+import { exerciseText, manyWalls, serveCourse } from "../../browser/other-course";
+
+/**
+ * What the built pages cost: main-thread time a frame while a mark is dragged over a plan of 200 walls with the
+ * processor slowed four times (aim: under 16 ms at the 95th percentile), and the JavaScript of the practise page
+ * (aim: at most 60 kB gzipped over the 148 kB of a blank page of this stack). Prints; asserts nothing.
+ */
+const WALLS = 200;
+const SLOWDOWN = 4;
+const MOVES = 240;
+const BLANK_PAGE_KB = 148;
+
+const found = findChromium(process);
+if (found.kind !== "found")
+  throw new Error("The page benchmarks need a Chromium: run npm test once, or set PLASTERLINE_CHROMIUM.");
+const browser = await chromium.launch({
+  executablePath: found.path,
+  args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking"],
+});
+const course = await serveCourse({ "walls/many.json": exerciseText("many", manyWalls(WALLS)) });
+try {
+  await measureDrag(browser, `${course.address}/practise/many`);
+  await measureScripts(browser, `${course.address}/practise/many`);
+} finally {
+  await course.close();
+  await browser.close();
+}
+
+async function measureDrag(within: Browser, address: string): Promise<void> {
+  const page = await within.newPage({ viewport: { width: 1366, height: 768 } });
+  await page.goto(address);
+  await page.locator(".sheet[data-opened=true]").waitFor();
+  const start = await toPage(page, [1, 1]);
+  const session = await page.context().newCDPSession(page);
+  await session.send("Emulation.setCPUThrottlingRate", { rate: SLOWDOWN });
+  await page.evaluate(timeFrames);
+  await page.mouse.move(start.x, start.y);
+  await page.mouse.down();
+  for (let i = 0; i < MOVES; i++) await moveOneFrame(page, start.x + Math.sin(i / 9) * 160, start.y - (i % 80));
+  await page.mouse.up();
+  const frames = await page.evaluate(() => (window as unknown as { frames: number[] }).frames);
+  const sorted = frames.sort((a, b) => a - b);
+  const at = (share: number) =>
+    (sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0).toFixed(1);
+  console.log(
+    `dragging a mark, ${WALLS} walls, processor slowed ${SLOWDOWN} times: main-thread ms a frame over ${frames.length} frames: median ${at(0.5)}, p95 ${at(0.95)}, most ${at(1)}`,
+  );
+  await page.close();
+}
+
+async function moveOneFrame(page: Page, x: number, y: number): Promise<void> {
+  await page.mouse.move(x, y);
+  await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(resolve)));
+}
+
+/** In the page: times each frame that a pointer moves in, from the first handler to the end of style, layout and paint. */
+function timeFrames(): void {
+  const frames: number[] = [];
+  Object.assign(window, { frames });
+  let start: number | null = null;
+  const after = new MessageChannel();
+  after.port1.onmessage = () => {
+    if (start !== null) frames.push(performance.now() - start);
+    start = null;
+  };
+  window.addEventListener(
+    "pointermove",
+    () => {
+      if (start !== null) return;
+      start = performance.now();
+      requestAnimationFrame(() => after.port2.postMessage(null));
+    },
+    { capture: true },
+  );
+}
+
+async function measureScripts(within: Browser, address: string): Promise<void> {
+  const page = await within.newPage();
+  const sizes: number[] = [];
+  page.on("response", async (response) => {
+    if (response.request().resourceType() === "script") sizes.push(gzipSync(await response.body()).length);
+  });
+  await page.goto(address);
+  await page.waitForLoadState("networkidle");
+  const total = sizes.reduce((sum, size) => sum + size, 0) / 1000;
+  console.log(
+    `JavaScript of the practise page: ${total.toFixed(0)} kB gzipped in ${sizes.length} files, ${(total - BLANK_PAGE_KB).toFixed(0)} over a blank page`,
+  );
+  await page.close();
+}
