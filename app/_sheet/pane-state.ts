@@ -22,7 +22,7 @@ export type PaneState<P extends Plane = Plane> = {
   readonly centre: readonly [number, number];
 };
 
-export const MOST_ZOOM = 24;
+const MOST_ZOOM = 24;
 export const ZOOM_STEP = 1.5;
 
 /** A pane that shows the whole of its drawing. */

@@ -13,7 +13,7 @@ export type Input<Value> =
   | { readonly ok: false; readonly errors: readonly CallError[] };
 
 /** npm changes the working directory; paths mean what they meant where the command was typed. */
-export function resolvePath(file: string): string {
+function resolvePath(file: string): string {
   return resolve(process.env.INIT_CWD ?? process.cwd(), file);
 }
 
@@ -38,7 +38,7 @@ function reason(error: unknown): string {
 }
 
 /** The text of a file, or of one too large no more than shows that it is: then `readJson` refuses it. */
-export function readText(file: string): Input<string> {
+function readText(file: string): Input<string> {
   try {
     return isFolder(file) ? folderInstead(file) : { ok: true, value: readStart(resolvePath(file), MAX_FILE_BYTES + 1) };
   } catch (error) {

@@ -16,7 +16,7 @@ export function truth(files: readonly string[], text: boolean): Outcome {
   return done(text ? truthInWords(exercise.value) : JSON.stringify(truthOf(exercise.value), null, 2));
 }
 
-export function truthOf(exercise: Exercise) {
+function truthOf(exercise: Exercise) {
   const { viewer, stage, plan } = exercise;
   return {
     scale: exercise.scaleRatio,

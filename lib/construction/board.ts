@@ -24,7 +24,7 @@ export type Board = {
 const MARGIN_MM = 45;
 
 /** Points nearer than this are one point of the sheet, metres. */
-export const SAME_PLACE_M = 1e-12;
+const SAME_PLACE_M = 1e-12;
 
 export function samePlace(a: PicturePoint, b: PicturePoint): boolean {
   return Math.hypot(a[0] - b[0], a[1] - b[1]) < SAME_PLACE_M;

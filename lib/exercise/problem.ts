@@ -84,7 +84,7 @@ function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
 }
 
 /** A value as a message shows it. */
-export function show(value: unknown): string {
+function show(value: unknown): string {
   if (value === null) return "null";
   if (Array.isArray(value)) return `a list of ${value.length}`;
   if (typeof value === "object") return "an object";

@@ -44,7 +44,7 @@ export const planPoint = z
   })
   .meta({ id: "place", description: "[x, y]: from the centre line, + stage left; from the plaster line, + upstage." });
 
-export const MAX_NAME = 64;
+const MAX_NAME = 64;
 const NAME = /^[\p{L}\p{N}](?:[\p{L}\p{N}_-]*)$/u;
 
 /** Names that every object or function carries already; building from them is refused. */

@@ -7,7 +7,7 @@ import type { Exercise } from "./exercise";
 import { type Finding, fault, note } from "./finding";
 
 /** Nothing on a stage is larger or farther than this, metres. */
-export const LARGEST_M = 1000;
+const LARGEST_M = 1000;
 
 /** Nothing that has a size is smaller: figures divided by less would no longer be finite, metres. */
 const SMALLEST_M = 1e-4;

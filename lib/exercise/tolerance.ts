@@ -15,7 +15,7 @@ export const PENCIL_MM = 0.5;
  * Weber fraction of the distance judged, and the most the tolerance may be, mm. Fractions: 2 to 3 % for length (from
  * memory), 6 to 9 % for proportions judged in perspective (Saunders and Backus 2006).
  */
-export const HAND: Readonly<Record<Strictness, { readonly weber: number; readonly mostMm: number }>> = {
+const HAND: Readonly<Record<Strictness, { readonly weber: number; readonly mostMm: number }>> = {
   thumbnail: { weber: 0.06, mostMm: 3 },
   sketch: { weber: 0.03, mostMm: 2 },
   drafted: { weber: 0.01, mostMm: 1 },

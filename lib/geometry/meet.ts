@@ -1,7 +1,7 @@
 import { cross, subtract, type Vector2 } from "./vector";
 
 /** Sine of the angle under which two lines count as parallel. */
-export const PARALLEL_SINE = 1e-12;
+const PARALLEL_SINE = 1e-12;
 
 export type Line = readonly [Vector2, Vector2];
 

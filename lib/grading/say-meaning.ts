@@ -9,13 +9,13 @@ import { capital } from "./say-where";
 const WORTH_SAYING_M = 0.03;
 
 /** A place along the depth: "14'-0" upstage", "2'-0" downstage of the plaster line", "on the plaster line". */
-export function sayDepth(y: number, units: LengthUnits): string {
+function sayDepth(y: number, units: LengthUnits): string {
   if (Math.abs(y) < WORTH_SAYING_M) return "on the plaster line";
   return `${printLength(Math.abs(y), units, "near")} ${y > 0 ? "upstage" : "downstage"} of the plaster line`;
 }
 
 /** A place across: "7'-0" stage right", "on the centre line". Stage left is the viewer's right. */
-export function sayAcross(x: number, units: LengthUnits): string {
+function sayAcross(x: number, units: LengthUnits): string {
   if (Math.abs(x) < WORTH_SAYING_M) return "on the centre line";
   return `${printLength(Math.abs(x), units, "near")} stage ${x > 0 ? "left" : "right"}`;
 }

@@ -6,7 +6,7 @@ import type { Judged } from "./judge-mark";
 const WORTH_SAYING_MM = 0.1;
 
 /** Where a mark lies on the sheet against the truth: "3.1 mm low and 0.4 mm left on the sheet". Right and left on paper. */
-export function sayOffset(at: PicturePoint, target: PicturePoint, scaleRatio: number): string {
+function sayOffset(at: PicturePoint, target: PicturePoint, scaleRatio: number): string {
   const right = toPaperMm(at[0] - target[0], scaleRatio);
   const up = toPaperMm(at[1] - target[1], scaleRatio);
   const parts = [
@@ -27,7 +27,7 @@ export function sayWhere(judged: Judged, within: boolean, toleranceMm: number, s
     : `Right: ${offset}, within the ${millimetres(toleranceMm)} a hand is allowed here.`;
 }
 
-export function millimetres(mm: number): string {
+function millimetres(mm: number): string {
   return `${Math.abs(mm).toFixed(1)} mm`;
 }
 

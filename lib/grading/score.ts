@@ -1,5 +1,5 @@
 /** The error, in tolerances, at which a mark's score reaches 0. */
-export const ZERO_AT_TOLERANCES = 5;
+const ZERO_AT_TOLERANCES = 5;
 
 /** Score of a mark: 100 to one tolerance, then straight down to 0 at five. A mark that shows no place scores 0. */
 export function scoreMark(offMm: number | null, toleranceMm: number): number {

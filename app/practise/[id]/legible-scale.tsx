@@ -19,7 +19,7 @@ const QUARTER = 4;
  * How many times larger lettering and line weights must be than on paper to be read in a small pane. A drafter does the
  * same: a drawing at half the scale keeps the height of its letters.
  */
-export function legibleTimes(pane: PaneState, scaleRatio: number, projected: boolean): number {
+function legibleTimes(pane: PaneState, scaleRatio: number, projected: boolean): number {
   if (pane.size.width === 0) return 1;
   const whole = pxPerMm(viewOfPane(pane), scaleRatio) / pane.factor;
   const least = LEGIBLE_PX_PER_MM * (projected ? PROJECTED : 1);

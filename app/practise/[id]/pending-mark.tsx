@@ -30,7 +30,7 @@ export function PendingMark({
 }
 
 /** The edges that run from a point to points already on the sheet, with their other ends. */
-export function edgesAt(
+function edgesAt(
   point: string,
   edges: readonly { readonly id: string; readonly from: string; readonly to: string }[],
   drawn: DrawnPoints,

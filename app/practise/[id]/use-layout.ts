@@ -2,7 +2,7 @@
 
 import { type RefObject, useEffect, useState } from "react";
 import { LAYOUTS, type Layout } from "@/app/_sheet/sheet-views";
-import { fitPxPerMetre, type PxSize } from "@/app/_sheet/view";
+import { fitPxPerMetre, type Plane, type PxSize } from "@/app/_sheet/view";
 import { type SheetBounds, sameWidth } from "./sheet-bounds";
 
 const LAYOUT_KEY = "plasterline.layout";
@@ -14,15 +14,15 @@ const PHONE_PX = 600;
 const NOTES_SHARE = 0.29;
 
 /** The layout that gives the picture more room on a wide sheet. */
-export function roomierLayout(size: PxSize, bounds: SheetBounds): Layout {
+function roomierLayout(size: PxSize, bounds: SheetBounds): Layout {
   const drawing = { width: size.width * (1 - NOTES_SHARE), height: size.height };
   const stack = sameWidth(bounds);
   const both = { ...stack.picture, top: stack.picture.top + (stack.plan.top - stack.plan.bottom) };
   return fitPxPerMetre(bounds.picture, drawing) >= fitPxPerMetre(both, drawing) ? "beside" : "stacked";
 }
 
-/** How the sheet is laid out: as the student chose, or with the most room for the picture; narrow sheets stack. */
-export function useLayout(frame: RefObject<HTMLElement | null>, bounds: SheetBounds) {
+/** How the sheet is laid out: as the student chose, or with the most room for what is marked; narrow sheets stack. */
+export function useLayout(frame: RefObject<HTMLElement | null>, bounds: SheetBounds, marked: Plane) {
   const [chosen, setChosen] = useState<Layout | null>(null);
   const [size, setSize] = useState<PxSize | null>(null);
 
@@ -45,7 +45,9 @@ export function useLayout(frame: RefObject<HTMLElement | null>, bounds: SheetBou
   }, [frame]);
 
   const narrow = size !== null && (size.width < WIDE_PX || size.height > size.width);
-  const layout: Layout = narrow ? "stacked" : (chosen ?? (size ? roomierLayout(size, bounds) : "beside"));
+  // Beside each other the drawing that is marked has the larger place; a plan, being the higher, always gains by that.
+  const roomier = size && marked === "picture" ? roomierLayout(size, bounds) : "beside";
+  const layout: Layout = narrow ? "stacked" : (chosen ?? roomier);
   const change = (next: Layout) => {
     setChosen(next);
     try {

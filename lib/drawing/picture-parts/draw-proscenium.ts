@@ -13,7 +13,7 @@ const PLINTH = { height: 0.9, past: 0.16 } as const;
 const CORNICE = { height: 0.3, past: 0.3 } as const;
 
 /** The width of the architectural frame drawn around the opening, metres. */
-export function frameWidth(stage: Pick<Stage, "opening">): number {
+function frameWidth(stage: Pick<Stage, "opening">): number {
   return Math.min(FRAME_MOST_M, Math.max(FRAME_LEAST_M, stage.opening.width * FRAME_SHARE));
 }
 

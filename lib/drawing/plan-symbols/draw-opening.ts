@@ -10,7 +10,7 @@ import { drawWindow } from "./draw-window";
 export const CUT_HEIGHT_M = 1.2192;
 
 /** How deep an opening is drawn in a wall that has no thickness, metres: a 4 in reveal, so that its lines stand apart. */
-export const DRAWN_REVEAL_M = 0.1016;
+const DRAWN_REVEAL_M = 0.1016;
 
 /** Whether an opening is cut through by the plan, so that its wall is drawn open there; a high window or niche is not. */
 export function isCut(opening: Opening): boolean {

@@ -10,7 +10,7 @@ import { solidPieces } from "./solid-pieces";
 /** A drop over this wants a guard, metres: 30 in (IBC 1015.2, from memory). */
 export const GUARD_DROP_M = 0.762;
 /** A wall beside the edge stands for a guard when it rises this far above the platform, metres: 42 in (IBC 1015.3, from memory). */
-export const GUARD_HEIGHT_M = 1.0668;
+const GUARD_HEIGHT_M = 1.0668;
 /** How far outside an edge the drop is looked for, and how near a wall must stand, metres. */
 const PROBE_M = 0.05;
 const WALL_REACH_M = 0.15;
