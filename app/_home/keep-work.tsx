@@ -3,10 +3,19 @@
 import { type ChangeEvent, useRef, useState } from "react";
 import { Press } from "@/app/_parts/press";
 import { saveFile } from "@/app/_parts/save-file";
-import { bringBack, copyProgress, erase, findShelf } from "@/app/_progress/keep";
+import { type Back, bringBack, copyProgress, erase } from "@/app/_progress/copy-work";
+import { findShelf } from "@/app/_progress/shelf";
 import { shelfChanged, useShelf } from "@/app/_progress/use-shelf";
 
 const COPY_NAME = "plasterline-work.json";
+
+function sayBack(back: Back): string {
+  if (!back.ok) return back.why;
+  const said = "The copy is back: your records and drawings are as they were when it was saved.";
+  if (back.left === 0) return said;
+  const left = back.left === 1 ? "One finished exercise" : `${back.left} finished exercises`;
+  return `${said} ${left} in it could not be read, and ${back.left === 1 ? "was" : "were"} left out.`;
+}
 
 /** The student's work: save a copy, bring one back, rub it all out. */
 export function KeepWork() {
@@ -26,7 +35,7 @@ export function KeepWork() {
     if (!file || !kept) return;
     const back = bringBack(kept, await file.text());
     shelfChanged();
-    setSaid(back.ok ? "The copy is back: your records and drawings are as they were when it was saved." : back.why);
+    setSaid(sayBack(back));
   };
   const rubOut = () => {
     const kept = findShelf();

@@ -24,14 +24,17 @@ export function recordRun(records: Records, exercise: string, score: number, on:
   return { ...records, [exercise]: after };
 }
 
-/** Records out of storage or a copy; null for anything else. */
+/** Records out of storage or a copy, without those that cannot be read; null for anything else. */
 export function readRecords(value: unknown): Records | null {
-  if (!isRecord(value)) return null;
-  const sound = Object.values(value).every(
-    (each) =>
-      isRecord(each) &&
-      [each.times, each.best, each.last].every((number) => Number.isFinite(number)) &&
-      typeof each.on === "string",
+  return isRecord(value)
+    ? (Object.fromEntries(Object.entries(value).filter(([, each]) => isSound(each))) as Records)
+    : null;
+}
+
+function isSound(value: unknown): boolean {
+  return (
+    isRecord(value) &&
+    [value.times, value.best, value.last].every((number) => Number.isFinite(number)) &&
+    typeof value.on === "string"
   );
-  return sound ? (value as Records) : null;
 }

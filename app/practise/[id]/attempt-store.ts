@@ -6,6 +6,7 @@ import {
   commitMark,
   goOn,
   isFinished,
+  markSetOf,
   moveMark,
   newAttempt,
   type Place,
@@ -14,11 +15,14 @@ import {
   takeHint,
   undoMove,
 } from "@/app/_progress/attempt";
-import { findShelf, keepAttempt, keepRecords, keptAttempt, keptRecords, type Shelf } from "@/app/_progress/keep";
-import { recordRun } from "@/app/_progress/record";
+import { keepAttempt, keepFinished, keptAttempt } from "@/app/_progress/keep";
+import { findShelf, type Shelf } from "@/app/_progress/shelf";
 import type { ConstructionLine } from "@/app/_sheet/construction-line";
 import type { Exercise } from "@/lib/exercise/exercise";
 import type { PointingDevice } from "@/lib/exercise/marks";
+import { gradeMarks } from "@/lib/grading/grade-marks";
+import { makeRecord } from "@/lib/progress/make-record";
+import type { AttemptRecord } from "@/lib/progress/record";
 
 export type Practice = {
   /** The points asked, in order. */
@@ -76,7 +80,7 @@ export function createPractice(exercise: Exercise, now: () => Date = () => new D
         const attempt = goOn(get().attempt);
         const done = isFinished(attempt, exercise.task.marks) && get().attempt.correcting;
         if (done && shelf && score !== null) {
-          keepRecords(shelf, recordRun(keptRecords(shelf), exercise.id, score, now().toISOString()));
+          keepFinished(shelf, recordOf(exercise, attempt, now()));
         }
         keep(attempt);
       },
@@ -88,4 +92,10 @@ export function createPractice(exercise: Exercise, now: () => Date = () => new D
       stand: (figure) => keep({ ...get().attempt, figure }),
     };
   });
+}
+
+/** What is kept of a finished exercise. */
+function recordOf(exercise: Exercise, attempt: Attempt, when: Date): AttemptRecord {
+  const grade = gradeMarks(exercise, markSetOf(attempt, exercise.scale));
+  return makeRecord(exercise, grade, when.toISOString(), { hints: attempt.hints });
 }
