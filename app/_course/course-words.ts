@@ -19,3 +19,11 @@ export const UNIT_WORDS: Readonly<Record<Unit, { readonly title: string; readonl
 export function skillWords(skill: string): string {
   return skill.replaceAll("-", " ").replace(/\bcvp\b/, "CVP");
 }
+
+/** A sheet's place in its unit, from 1, and how many there are; or the seed of a generated one. */
+export type SheetPlace = readonly [at: number, of: number] | { readonly variant: number };
+
+/** "3 of 6", "variant 48213". */
+export function sheetWords(sheet: SheetPlace): string {
+  return "variant" in sheet ? `variant ${sheet.variant}` : `${sheet[0]} of ${sheet[1]}`;
+}

@@ -1,6 +1,8 @@
 import { join } from "node:path";
 import { type Exercise, UNITS } from "@/lib/exercise/exercise";
 import { type CourseEntry, loadExercises } from "@/lib/exercise/load-exercises";
+import type { SheetPlace } from "./course-words";
+import { findVariant } from "./find-variant";
 
 /** Where the exercises lie: the project's own folder, or the one a teacher names. */
 function courseFolder(): string {
@@ -29,20 +31,26 @@ export type Found =
   | {
       readonly kind: "found";
       readonly exercise: Exercise;
-      /** Its place in its unit, from 1, and how many there are. */
-      readonly sheet: readonly [number, number];
+      readonly sheet: SheetPlace;
       readonly next: { readonly id: string; readonly title: string } | null;
     }
   | { readonly kind: "broken"; readonly entry: Extract<CourseEntry, { ok: false }> }
   | { readonly kind: "unknown" };
 
-/** The exercise of an id; a file that cannot be read goes by its name. */
-export function findInCourse(course: Course, id: string): Found {
+/**
+ * The exercise of an id; a file that cannot be read goes by its name. An id that the course does not have may be that of a
+ * generated exercise, which is made on the spot.
+ */
+export function findExercise(course: Course, id: string): Found {
   const at = course.exercises.findIndex((exercise) => exercise.id === id);
   const exercise = course.exercises[at];
   if (!exercise) {
     const entry = course.broken.find(({ file }) => nameOf(file) === id);
-    return entry ? { kind: "broken", entry } : { kind: "unknown" };
+    if (entry) return { kind: "broken", entry };
+    const made = findVariant(id);
+    return made
+      ? { kind: "found", exercise: made.exercise, sheet: { variant: made.seed }, next: null }
+      : { kind: "unknown" };
   }
   const unit = course.exercises.filter((each) => each.unit === exercise.unit);
   const next = course.exercises[at + 1];

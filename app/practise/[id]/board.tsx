@@ -1,6 +1,7 @@
 "use client";
 
 import { useMemo, useState } from "react";
+import type { SheetPlace } from "@/app/_course/course-words";
 import { type Place, stepOf } from "@/app/_progress/attempt";
 import type { CatchPoint } from "@/app/_sheet/catch-points";
 import type { NudgeStep } from "@/app/_sheet/constrain";
@@ -15,6 +16,7 @@ import { drawnPoints } from "./drawn-points";
 import { Notes } from "./notes";
 import { PicturePane } from "./picture-pane";
 import { PlanPane } from "./plan-pane";
+import { planeOf } from "./plane-of";
 import { usePractice, usePracticeRoom } from "./practice-context";
 import { SheetFrame } from "./sheet-frame";
 import { stepTitle } from "./step-words";
@@ -35,7 +37,7 @@ function linesFix(crossings: readonly CatchPoint[], truth: Place | undefined, sc
 }
 
 /** The drawing board: the sheet with its two drawings, and the step beside them. */
-export function Board({ sheet }: { readonly sheet: readonly [number, number] }) {
+export function Board({ sheet }: { readonly sheet: SheetPlace }) {
   const room = usePracticeRoom();
   const { exercise, store, points, truth, bounds } = room;
   const marks = usePractice((practice) => practice.attempt.marks);
@@ -45,7 +47,7 @@ export function Board({ sheet }: { readonly sheet: readonly [number, number] }) 
   const grade = useGrade();
   const [size, setSize] = useState<NudgeStep>("plain");
   const [ruling, setRuling] = useState(false);
-  const [planAway, setPlanAway] = useState(false);
+  const [otherAway, setOtherAway] = useState(false);
   const [magnified, setMagnified] = useState(false);
 
   const asked = points.get(exercise.task.marks[step] ?? "") as ProjectedPoint;
@@ -57,7 +59,7 @@ export function Board({ sheet }: { readonly sheet: readonly [number, number] }) 
   const onPicture = useMemo(() => catchList(room, "picture", drawn, lines), [room, drawn, lines]);
   const onPlan = useMemo(() => catchList(room, "plan", drawn, lines), [room, drawn, lines]);
 
-  const plane: Plane = exercise.task.kind === "picture-to-plan" ? "plan" : "picture";
+  const plane = planeOf(exercise);
   const { begin, move, rest, commit, undo, draw } = store.getState();
   const mark = useMark(
     {
@@ -81,39 +83,35 @@ export function Board({ sheet }: { readonly sheet: readonly [number, number] }) 
 
   const player = usePlayer(asked.name, graded);
   const fixed = useMemo(
-    () => linesFix(blueCrossings(room, drawn, lines), truth.get(asked.name), exercise.scaleRatio),
-    [room, drawn, lines, truth, asked, exercise],
+    () => linesFix(blueCrossings(room, plane, drawn, lines), truth.get(asked.name), exercise.scaleRatio),
+    [room, plane, drawn, lines, truth, asked, exercise],
   );
 
-  const markIn = (pane: Plane) => (plane === pane && !graded && !ruling ? mark : null);
   const finger = mark.pointing?.down === true && mark.pointing.device !== "mouse";
-  return (
-    <SheetFrame sheet={sheet} grade={grade} planAway={planAway}>
-      <PicturePane
-        mark={markIn("picture")}
-        keys={plane === "picture" && !graded ? mark.onKeyDown : null}
-        held={mark.pointing?.held ?? false}
-        edge={ruling ? pictureEdge : null}
-        asked={asked}
-        drawn={drawn}
-        graded={graded}
-        magnified={magnified || finger}
-        played={player.played}
-        tools={
-          <ToolRow
-            straightedge={ruling}
-            magnifier={magnified}
-            planAway={planAway}
-            onStraightedge={setRuling}
-            onMagnifier={setMagnified}
-            onPlanAway={setPlanAway}
-          />
-        }
+  const shared = { asked, drawn, graded, held: mark.pointing?.held ?? false, magnified: magnified || finger };
+  const paneOf = (pane: Plane, edge: ReturnType<typeof useStraightedge>) => ({
+    ...shared,
+    mark: plane === pane && !graded && !ruling ? mark : null,
+    keys: plane === pane && !graded ? mark.onKeyDown : null,
+    edge: ruling ? edge : null,
+    tools: plane === pane && (
+      <ToolRow
+        straightedge={ruling}
+        magnifier={magnified}
+        otherAway={otherAway}
+        onStraightedge={setRuling}
+        onMagnifier={setMagnified}
+        onOtherAway={setOtherAway}
       />
-      <PlanPane asked={asked} edge={ruling ? planEdge : null} />
+    ),
+  });
+  return (
+    <SheetFrame sheet={sheet} grade={grade} otherAway={otherAway}>
+      <PicturePane {...paneOf("picture", pictureEdge)} played={player.played} />
+      <PlanPane {...paneOf("plan", planEdge)} />
       {ruling ? (
         <section className="notes" aria-label="Straightedge">
-          <StraightedgeNotes points={onPicture} onAway={() => setRuling(false)} />
+          <StraightedgeNotes points={{ picture: onPicture, plan: onPlan }} onAway={() => setRuling(false)} />
         </section>
       ) : player.open && player.played ? (
         <ConstructionNotes

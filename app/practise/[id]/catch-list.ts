@@ -10,7 +10,8 @@ import { centreVanishingPoint, distancePoints } from "@/lib/perspective/vanishin
 import { sayPoint } from "@/lib/plan/say-point";
 import { ruleTicks } from "@/lib/stage/plaster-line-rule";
 import { backWallCorners } from "@/lib/stage/stage";
-import type { DrawnPoints } from "./drawn-points";
+import { type DrawnPoints, seenPlaces } from "./drawn-points";
+import { planeOf } from "./plane-of";
 import type { PracticeRoom } from "./practice-context";
 
 type Pair = readonly [number, number];
@@ -23,25 +24,35 @@ export function catchList(
   drawn: DrawnPoints,
   blue: readonly ConstructionLine[],
 ): readonly CatchPoint[] {
-  const picture = plane === "picture";
-  const points = picture
-    ? [...picturePoints(room.exercise), ...drawnNames(room, drawn)]
-    : [...planPoints(room.exercise), ...cornerPoints(room)];
-  const lines = picture ? [...pictureLines(room.exercise), ...drawnLines(room, drawn)] : planLines(room);
-  const here = blue.filter((line) => line.plane === plane).map(blueLine);
-  return [...points, ...crossings(lines, here, room.bounds[plane])];
+  const fixed = plane === "picture" ? picturePoints(room.exercise) : planPoints(room.exercise);
+  return [...fixed, ...setPoints(room, plane, drawn), ...blueCrossings(room, plane, drawn, blue)];
 }
 
-/** Where a blue line of the picture crosses another line of it. */
+/** Where the blue lines of one drawing cross other lines of it. */
 export function blueCrossings(
   room: PracticeRoom,
+  plane: Plane,
   drawn: DrawnPoints,
   blue: readonly ConstructionLine[],
 ): readonly CatchPoint[] {
-  const here = blue.filter((line) => line.plane === "picture").map(blueLine);
-  return here.length === 0
-    ? []
-    : crossings([...pictureLines(room.exercise), ...drawnLines(room, drawn)], here, room.bounds.picture);
+  const here = blue.filter((line) => line.plane === plane).map(blueLine);
+  if (here.length === 0) return [];
+  const fixed = plane === "picture" ? pictureLines(room.exercise) : planLines(room.exercise);
+  return crossings([...fixed, ...setLines(room, plane, drawn)], here, room.bounds[plane]);
+}
+
+/**
+ * The points of the set that are on one drawing: those drawn so far where it is the one that is marked. The other drawing is
+ * whole from the start.
+ */
+function setPoints(room: PracticeRoom, plane: Plane, drawn: DrawnPoints): CatchPoint[] {
+  if (planeOf(room.exercise) === plane) return drawnNames(room, drawn);
+  return plane === "plan" ? cornerPoints(room) : drawnNames(room, seenPlaces(room.points));
+}
+
+function setLines(room: PracticeRoom, plane: Plane, drawn: DrawnPoints): CatchLine[] {
+  if (planeOf(room.exercise) === plane) return drawnLines(room, drawn);
+  return plane === "plan" ? wallLines(room) : drawnLines(room, seenPlaces(room.points));
 }
 
 /** A construction line as one that can be crossed: it runs past its ends. */
@@ -131,17 +142,22 @@ function drawnLines({ edges }: PracticeRoom, drawn: DrawnPoints): CatchLine[] {
   });
 }
 
-function planLines({ exercise }: PracticeRoom): CatchLine[] {
-  const half = exercise.stage.opening.width / 2;
-  const { corners, walls } = exercise.plan;
+function planLines({ stage }: Exercise): CatchLine[] {
+  const half = stage.opening.width / 2;
   const line = (from: Pair, to: Pair, name: string): CatchLine => ({ from, to, name, endless: false });
   return [
     line([-half, 0], [half, 0], "the plaster line"),
-    line([0, 0], [0, exercise.stage.depth], "the centre line"),
-    line([-half, exercise.stage.depth], [half, exercise.stage.depth], "the back wall"),
-    ...walls.flatMap((wall) => {
-      const [from, to] = [corners.get(wall.from), corners.get(wall.to)];
-      return from && to ? [line([from[0], from[1]], [to[0], to[1]], `wall ${wall.id}`)] : [];
-    }),
+    line([0, 0], [0, stage.depth], "the centre line"),
+    line([-half, stage.depth], [half, stage.depth], "the back wall"),
   ];
+}
+
+function wallLines({ exercise }: PracticeRoom): CatchLine[] {
+  const { corners, walls } = exercise.plan;
+  return walls.flatMap((wall) => {
+    const [from, to] = [corners.get(wall.from), corners.get(wall.to)];
+    return from && to
+      ? [{ from: [from[0], from[1]], to: [to[0], to[1]], name: `wall ${wall.id}`, endless: false }]
+      : [];
+  });
 }

@@ -6,9 +6,11 @@ import { DrawList } from "@/app/_sheet/draw-list";
 import { AtPoint, IdeaMark, OwnMark, PlainLine, TrueMark } from "@/app/_sheet/end-marks";
 import { OWN_LINES, TRUE_LINES } from "@/lib/drawing/draw-edges";
 import type { GradedMark } from "@/lib/grading/grade";
+import { placeShown } from "@/lib/grading/judge-mark";
 import { drawLinesOf } from "./drawings";
 import type { DrawnPoints } from "./drawn-points";
-import { usePracticeRoom } from "./practice-context";
+import { planeOf } from "./plane-of";
+import { type PracticeRoom, usePracticeRoom } from "./practice-context";
 
 type Props = {
   readonly graded: GradedMark;
@@ -30,17 +32,26 @@ export const Correction = memo(function Correction({ graded, drawn, letters = tr
     ],
     [room, graded.point, own, truth, drawn],
   );
+  const idea = useMemo(() => ideaPlace(room, graded), [room, graded]);
   return (
     <g data-correction={graded.point}>
       <DrawList list={lines} scaleRatio={scaleRatio} />
       <PlainLine from={own} to={truth} scaleRatio={scaleRatio} className="off-line" />
-      {graded.habitPlace && !within(graded) && <IdeaMark at={graded.habitPlace} scaleRatio={scaleRatio} />}
+      {idea && !within(graded) && <IdeaMark at={idea} scaleRatio={scaleRatio} />}
       <TrueMark at={truth} scaleRatio={scaleRatio} />
       <OwnMark at={own} scaleRatio={scaleRatio} />
       {letters && <CorrectionLetters own={own} truth={truth} scaleRatio={scaleRatio} />}
     </g>
   );
 });
+
+/** Where the wrong idea puts the point on the drawing that is marked: on the plan, where the picture shows it to stand. */
+function ideaPlace({ exercise, points }: PracticeRoom, { point, habitPlace }: GradedMark): Place | null {
+  if (!habitPlace || planeOf(exercise) === "picture") return habitPlace;
+  const known = points.get(point);
+  const place = known && placeShown(exercise, known, habitPlace);
+  return place?.found ? [place.at[0], place.at[1]] : null;
+}
 
 function within({ offMm, toleranceMm }: GradedMark): boolean {
   return offMm !== null && offMm <= toleranceMm;

@@ -1,20 +1,23 @@
 import type { Place } from "@/app/_progress/attempt";
 import { letterName } from "@/lib/drawing/clear-lettering";
-import type { DisplayItem, DisplayList, Stroke } from "@/lib/drawing/display-list";
+import type { DisplayItem, DisplayList, DrawingPoint, Stroke } from "@/lib/drawing/display-list";
 import { drawEdges, type EdgeStyle, GIVEN_LINES, OWN_LINES } from "@/lib/drawing/draw-edges";
 import { drawFigure } from "@/lib/drawing/draw-figure";
 import { makeStroke } from "@/lib/drawing/make-stroke";
 import { shortName } from "@/lib/plan/say-point";
 import type { PicturePoint, PlanPoint } from "@/lib/stage/frame";
 import type { DrawnPoints } from "./drawn-points";
+import { planeOf } from "./plane-of";
 import type { PracticeRoom } from "./practice-context";
 
-type Room = Pick<PracticeRoom, "exercise" | "points" | "edges">;
+export type Room = Pick<PracticeRoom, "exercise" | "points" | "edges">;
 
 /** Where the figure for scale stands across the opening, as a share of its width from the centre line to stage right. */
 const FIGURE_SHARE = -0.43;
 /** Arms of the small cross at a point on the sheet, millimetres. */
 const CROSS_MM = 1.1;
+/** A line shorter than this is a point, metres. */
+const NO_LENGTH_M = 1e-6;
 
 /** The set as far as it is drawn: the given lines, then those the student's marks have made, with the corners' names. */
 export function drawSetSoFar(room: Room, drawn: DrawnPoints, under: DisplayList): DisplayList {
@@ -51,15 +54,18 @@ export function drawFigureForScale(exercise: Room["exercise"]): DisplayList {
   return drawFigure(exercise, at, { id: "figure" });
 }
 
-function edgesIn({ exercise, points, edges }: Room, places: DrawnPoints, style: EdgeStyle): readonly Stroke[] {
-  // The set is only ever drawn in the picture; the plan's places are drawn as marks.
-  const inPicture = places as ReadonlyMap<string, PicturePoint>;
-  if (exercise.task.kind === "picture-to-plan") return [];
-  return drawEdges(edges, inPicture, style, { plan: exercise.plan, points });
+/** The lines between places of the drawing that the student marks. */
+export function edgesIn({ exercise, points, edges }: Room, places: DrawnPoints, style: EdgeStyle): readonly Stroke[] {
+  // Either drawing has its places in metres, across and up. On the plan an opening is a gap, and an upright a point.
+  const across = places as ReadonlyMap<string, PicturePoint>;
+  if (planeOf(exercise) === "picture") return drawEdges(edges, across, style, { plan: exercise.plan, points });
+  return drawEdges(edges, across, style).filter(
+    ({ points: [from, to] }) => from && to && apart(from, to) > NO_LENGTH_M,
+  );
 }
 
 /** A small cross at each point on the sheet that no line runs to. */
-function crosses({ exercise, edges }: Room, drawn: DrawnPoints): Stroke[] {
+export function crosses({ exercise, edges }: Room, drawn: DrawnPoints): Stroke[] {
   const arm = (CROSS_MM * exercise.scaleRatio) / 1000;
   const joined = new Set(edges.flatMap(({ from, to }) => (drawn.has(from) && drawn.has(to) ? [from, to] : [])));
   const loose = [...drawn].filter(([name]) => !joined.has(name));
@@ -73,6 +79,10 @@ function crosses({ exercise, edges }: Room, drawn: DrawnPoints): Stroke[] {
       [x, y + arm],
     ]),
   ]);
+}
+
+function apart(a: DrawingPoint, b: DrawingPoint): number {
+  return Math.hypot(a[0] - b[0], a[1] - b[1]);
 }
 
 function bare(id: string): string {

@@ -2,6 +2,7 @@ import type { Place } from "@/app/_progress/attempt";
 import type { Exercise } from "@/lib/exercise/exercise";
 import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
 import type { Mark } from "@/lib/exercise/marks";
+import { planeOf } from "./plane-of";
 
 export type DrawnPoints = ReadonlyMap<string, Place>;
 
@@ -32,8 +33,13 @@ export function truePlaces(
 ): ReadonlyMap<string, Place> {
   return new Map(
     [...points].flatMap(([name, point]): [string, Place][] => {
-      if (task.kind === "picture-to-plan") return [[name, [point.at[0], point.at[1]]]];
+      if (planeOf({ task }) === "plan") return [[name, [point.at[0], point.at[1]]]];
       return point.picture ? [[name, point.picture]] : [];
     }),
   );
+}
+
+/** Where each point truly lies in the picture: the drawing that is read back is whole from the start. */
+export function seenPlaces(points: ReadonlyMap<string, ProjectedPoint>): ReadonlyMap<string, Place> {
+  return new Map([...points].flatMap(([name, { picture }]): [string, Place][] => (picture ? [[name, picture]] : [])));
 }

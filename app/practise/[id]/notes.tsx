@@ -4,13 +4,15 @@ import { type ReactNode, useEffect, useRef } from "react";
 import { Press } from "@/app/_parts/press";
 import type { NudgeStep } from "@/app/_sheet/constrain";
 import type { useMark } from "@/app/_sheet/use-mark";
+import type { Exercise } from "@/lib/exercise/exercise";
 import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
 import type { Grade, GradedMark } from "@/lib/grading/grade";
 import { Hints } from "./hints";
 import { NudgePad } from "./nudge-pad";
+import { planeOf } from "./plane-of";
 import { usePractice, usePracticeRoom } from "./practice-context";
 import { ReadAloud } from "./read-aloud";
-import { heightWords, planWords, stepTitle, worthWords } from "./step-words";
+import { correctionWords, heightWords, planWords, readBackWords, stepTitle, worthWords } from "./step-words";
 import type { Player } from "./use-player";
 
 type Props = {
@@ -45,23 +47,34 @@ export function Notes({ asked, step, graded, grade, mark, size, onSize, player, 
   );
 }
 
+/** Why a place far upstage is allowed more on the plan. */
+const JUDGED_IN_PICTURE =
+  "It is checked in the picture, which shows the less of an error in depth the further upstage it is.";
+
+/** The sentence that gives the place, or says where it is to be read. */
+function placeWords(asked: ProjectedPoint, exercise: Exercise): string {
+  if (planeOf(exercise) === "plan") return `${readBackWords(asked)}: it is lit in the picture.`;
+  return exercise.task.dimensions === "printed"
+    ? `${planWords(asked, exercise.units)}.`
+    : "Read its place on the plan with the scale rule.";
+}
+
 type AskedProps = Pick<Props, "asked" | "step" | "mark" | "size" | "onSize" | "player" | "fixed">;
 
 function Asked({ asked, step, mark, size, onSize, player, fixed }: AskedProps) {
   const { exercise, store } = usePracticeRoom();
   const placed = usePractice((practice) => practice.attempt.pending !== null);
   const canUndo = usePractice((practice) => practice.attempt.earlier.length > 0);
-  const printed = exercise.task.dimensions === "printed";
+  const reading = planeOf(exercise) === "plan";
   return (
     <>
       <h2 className="notes-title">{stepTitle(asked)}</h2>
       <Words>
         {step === 0 && exercise.brief !== "" && <p>{exercise.brief}</p>}
         <p className="notes-place">
-          {printed ? `${planWords(asked, exercise.units)}.` : "Read its place on the plan with the scale rule."}{" "}
-          {heightWords(asked, exercise)}
+          {placeWords(asked, exercise)} {heightWords(asked, exercise)}
         </p>
-        <p className="notes-worth">{worthWords(asked, exercise)}</p>
+        <p className="notes-worth">{reading ? JUDGED_IN_PICTURE : worthWords(asked, exercise)}</p>
         {fixed && (
           <p className="notes-fixed" role="status">
             Your blue lines fix this point already: it lies where they cross.
@@ -75,7 +88,7 @@ function Asked({ asked, step, mark, size, onSize, player, fixed }: AskedProps) {
           Undo
         </Press>
         <Press weight="main" className="grow" onClick={() => store.getState().commit()} disabled={!placed}>
-          {placed ? "Set it down" : "Place it in the picture"}
+          {placed ? "Set it down" : reading ? "Place it on the plan" : "Place it in the picture"}
         </Press>
       </div>
     </>
@@ -93,7 +106,8 @@ function Corrected({
   const next = points.get(exercise.task.marks[step + 1] ?? "");
   const press = useRef<HTMLButtonElement>(null);
   useEffect(() => press.current?.focus({ preventScroll: true }), []);
-  const { where, means, why, how } = graded.words;
+  const reading = planeOf(exercise) === "plan";
+  const [where, ...rest] = correctionWords(graded, asked, exercise);
   return (
     <>
       <h2 className="notes-title">
@@ -102,12 +116,12 @@ function Corrected({
       </h2>
       <Words>
         <p className="notes-where">{where}</p>
-        {[means, why, how]
-          .filter((words) => words !== "")
-          .map((words) => (
-            <p key={words}>{words}</p>
-          ))}
-        {graded.habitPlace && means !== "" && <p>The dashed lozenge on the sheet is where that idea puts it.</p>}
+        {rest.map((words) => (
+          <p key={words}>{words}</p>
+        ))}
+        {graded.habitPlace && graded.words.means !== "" && (
+          <p>The dashed lozenge {reading ? "on the plan" : "on the sheet"} is where that idea puts it.</p>
+        )}
       </Words>
       <div className="notes-presses">
         {exercise.task.kind === "plan-to-picture" && <Press onClick={player.play}>Show how</Press>}

@@ -1,13 +1,13 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { cache } from "react";
-import { findInCourse, readCourse } from "@/app/_course/course";
+import { findExercise, readCourse } from "@/app/_course/course";
 import { PlainPage } from "@/app/_parts/plain-page";
 import { Practise } from "./practise";
 
 type Props = { readonly params: Promise<{ readonly id: string }> };
 
-const find = cache(async (id: string) => findInCourse(await readCourse(), id));
+const find = cache(async (id: string) => findExercise(await readCourse(), id));
 
 export async function generateMetadata({ params }: Props): Promise<Metadata> {
   const found = await find((await params).id);

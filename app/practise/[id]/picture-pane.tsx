@@ -6,21 +6,22 @@ import { ConstructionDrawing } from "@/app/_sheet/construction-drawing";
 import { DrawList } from "@/app/_sheet/draw-list";
 import { Magnifier } from "@/app/_sheet/magnifier";
 import { Pane } from "@/app/_sheet/pane";
-import { ZOOM_STEP } from "@/app/_sheet/pane-state";
-import { useSheet } from "@/app/_sheet/sheet-context";
 import type { useMark } from "@/app/_sheet/use-mark";
 import type { useStraightedge } from "@/app/_sheet/use-straightedge";
 import { drawSheetPicture } from "@/lib/drawing/draw-sheet-picture";
 import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
 import type { GradedMark } from "@/lib/grading/grade";
+import { AskedInPicture } from "./asked-in-picture";
 import { Correction } from "./correction";
 import { drawFigureForScale, drawSetSoFar } from "./drawings";
 import type { DrawnPoints } from "./drawn-points";
 import { LegibleScale } from "./legible-scale";
+import { PaneKeys } from "./pane-keys";
 import { PendingMark } from "./pending-mark";
+import { planeOf } from "./plane-of";
 import { usePractice, usePracticeRoom } from "./practice-context";
+import { drawTruePicture } from "./true-picture";
 import type { Played } from "./use-player";
-import { zoomAboutMark } from "./zoom-about-mark";
 
 type Props = {
   /** Set while the pointer places the mark here. */
@@ -40,48 +41,39 @@ type Props = {
 };
 
 const DRAWING_ID = "picture-drawing";
-const ZOOM_KEYS: Readonly<Record<string, number>> = { "+": ZOOM_STEP, "=": ZOOM_STEP, "-": 1 / ZOOM_STEP };
 const KEYS_WORDS =
   "Picture. Arrows move the mark, Shift for large steps, Alt for fine ones, Enter sets it down, Backspace takes a move back, plus and minus zoom.";
+const LOOK_WORDS = "Picture, with the point asked lit. Plus and minus zoom.";
 
-/** The picture, where the marks are placed. */
+/** The picture: where the marks are placed, or, where it is read back on to the plan, whole and with the point asked lit. */
 export function PicturePane({ keys, tools, ...drawing }: Props) {
-  const { views } = useSheet();
-  const { store } = usePracticeRoom();
-  const onKeyDown = (event: KeyboardEvent) => {
-    const zoom = ZOOM_KEYS[event.key];
-    if (zoom) zoomAboutMark(views, store.getState().attempt.pending, zoom);
-    else if (event.key === "0") views.getState().whole("picture");
-    else keys?.(event);
-  };
+  const { store, exercise } = usePracticeRoom();
+  const { asked } = drawing;
+  const reading = planeOf(exercise) === "plan";
   return (
     <div className="picture-place">
-      <div
-        className="picture-keys"
-        role="application"
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: a drawing surface worked by keys is an application region
-        tabIndex={0}
-        aria-label={KEYS_WORDS}
-        onKeyDown={onKeyDown}
+      <PaneKeys
+        plane="picture"
+        label={reading ? LOOK_WORDS : KEYS_WORDS}
+        keys={keys}
+        about={() => (reading ? asked.picture : store.getState().attempt.pending)}
       >
         <LegibleScale plane="picture">
-          <PictureDrawing {...drawing} />
+          {reading ? <PictureToRead {...drawing} /> : <PictureDrawing {...drawing} />}
         </LegibleScale>
-      </div>
+      </PaneKeys>
       {tools}
     </div>
   );
 }
 
-function PictureDrawing({ mark, held, edge, asked, drawn, graded, magnified, played }: Omit<Props, "keys" | "tools">) {
+type DrawingProps = Omit<Props, "keys" | "tools">;
+
+function PictureDrawing({ mark, held, edge, asked, drawn, graded, magnified, played }: DrawingProps) {
   const room = usePracticeRoom();
   const { exercise, bounds, store } = room;
   const { scaleRatio } = exercise;
-  const standing = usePractice((practice) => practice.attempt.figure);
-  const allLines = usePractice((practice) => practice.attempt.lines);
-  const lines = useMemo(() => allLines.filter((line) => line.plane === "picture"), [allLines]);
   const empty = useMemo(() => drawSheetPicture(exercise), [exercise]);
-  const figure = useMemo(() => drawFigureForScale(exercise), [exercise]);
   const set = useMemo(() => drawSetSoFar(room, drawn, empty), [room, drawn, empty]);
   const pending = useCallback(() => store.getState().attempt.pending, [store]);
 
@@ -105,9 +97,9 @@ function PictureDrawing({ mark, held, edge, asked, drawn, graded, magnified, pla
       }
     >
       <DrawList list={empty} scaleRatio={scaleRatio} />
-      {standing && <DrawList list={figure} scaleRatio={scaleRatio} />}
+      <Figure />
       <DrawList list={set} scaleRatio={scaleRatio} />
-      <BlueLines lines={lines} bounds={bounds.picture} scaleRatio={scaleRatio} />
+      <OwnLines />
       {played && (
         <ConstructionDrawing
           steps={played.construction.steps}
@@ -120,4 +112,49 @@ function PictureDrawing({ mark, held, edge, asked, drawn, graded, magnified, pla
       {graded && <Correction graded={graded} drawn={drawn} />}
     </Pane>
   );
+}
+
+/** The picture that is read back: the set whole and true, and after a mark the place that was read, drawn into it. */
+function PictureToRead({ edge, asked, graded }: DrawingProps) {
+  const room = usePracticeRoom();
+  const { exercise, bounds } = room;
+  const { scaleRatio } = exercise;
+  const empty = useMemo(() => drawSheetPicture(exercise), [exercise]);
+  // The names keep clear of the figure also while it is away, so that they stay where they are.
+  const set = useMemo(
+    () => drawTruePicture(room, [...empty, ...drawFigureForScale(exercise)]),
+    [room, exercise, empty],
+  );
+  return (
+    <Pane
+      plane="picture"
+      drawingId={DRAWING_ID}
+      onSecondFinger={edge?.letGo}
+      aria-hidden="true"
+      {...(edge?.svg ?? {})}
+      live={edge && <LayingEdge laying={edge.laying} bounds={bounds.picture} scaleRatio={scaleRatio} />}
+    >
+      <DrawList list={empty} scaleRatio={scaleRatio} />
+      <Figure />
+      <DrawList list={set} scaleRatio={scaleRatio} />
+      <OwnLines />
+      <AskedInPicture point={asked} graded={graded} />
+    </Pane>
+  );
+}
+
+/** The figure for scale, while it stands. */
+function Figure() {
+  const { exercise } = usePracticeRoom();
+  const standing = usePractice((practice) => practice.attempt.figure);
+  const figure = useMemo(() => drawFigureForScale(exercise), [exercise]);
+  return standing && <DrawList list={figure} scaleRatio={exercise.scaleRatio} />;
+}
+
+/** The student's construction lines in the picture. */
+function OwnLines() {
+  const { exercise, bounds } = usePracticeRoom();
+  const all = usePractice((practice) => practice.attempt.lines);
+  const lines = useMemo(() => all.filter((line) => line.plane === "picture"), [all]);
+  return <BlueLines lines={lines} bounds={bounds.picture} scaleRatio={exercise.scaleRatio} />;
 }

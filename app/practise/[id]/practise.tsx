@@ -1,6 +1,7 @@
 "use client";
 
 import { useEffect, useMemo, useState } from "react";
+import type { SheetPlace } from "@/app/_course/course-words";
 import { isFinished } from "@/app/_progress/attempt";
 import { SheetContext } from "@/app/_sheet/sheet-context";
 import { createSheetViews } from "@/app/_sheet/sheet-views";
@@ -14,11 +15,11 @@ import { PracticeContext, type PracticeRoom, usePractice } from "./practice-cont
 import { Result } from "./result";
 import { sheetBounds } from "./sheet-bounds";
 import "./practise.css";
+import "./reading.css";
 
 export type PractiseProps = {
   readonly exercise: Exercise;
-  /** Its place in its unit, from 1, and how many there are. */
-  readonly sheet: readonly [number, number];
+  readonly sheet: SheetPlace;
   readonly next: { readonly id: string; readonly title: string } | null;
 };
 

@@ -4,38 +4,52 @@ import { useMemo } from "react";
 import type { Place } from "@/app/_progress/attempt";
 import { OwnMark, PlainLine, TrueMark } from "@/app/_sheet/end-marks";
 import { StillDrawing } from "@/app/_sheet/still-drawing";
-import { drawEdges, GIVEN_LINES, OWN_LINES, TRUE_LINES } from "@/lib/drawing/draw-edges";
+import { GIVEN_LINES, OWN_LINES, TRUE_LINES } from "@/lib/drawing/draw-edges";
 import { drawSheetPicture } from "@/lib/drawing/draw-sheet-picture";
 import type { Grade } from "@/lib/grading/grade";
-import type { PicturePoint } from "@/lib/stage/frame";
+import { toPaperMm } from "@/lib/measure/scale";
+import { edgesIn } from "./drawings";
+import { emptyPlan, nameCorners } from "./plan-so-far";
+import { planeOf } from "./plane-of";
 import { usePracticeRoom } from "./practice-context";
 
 /** Pixels of a millimetre of paper that its lines' weights are for. */
 const PX_PER_MM = 3.4;
+/** A wider sheet is laid out as if it were this wide, millimetres, so that its letters and marks can be told on a screen. */
+const WIDEST_MM = 260;
 
 /** The whole drawing: the true set in red under the student's own, with every error. */
 export function ResultDrawing({ grade }: { readonly grade: Grade }) {
-  const { exercise, truth, edges, points, bounds } = usePracticeRoom();
+  const paper = usePracticeRoom();
+  const plane = planeOf(paper.exercise);
+  const { truth } = paper;
+  const bounds = paper.bounds[plane];
+  const room = useMemo(() => {
+    const wideMm = toPaperMm(bounds.right - bounds.left, paper.exercise.scaleRatio);
+    const scaleRatio = paper.exercise.scaleRatio * Math.max(1, wideMm / WIDEST_MM);
+    return { ...paper, exercise: { ...paper.exercise, scaleRatio } };
+  }, [paper, bounds]);
+  const { exercise } = room;
   const list = useMemo(() => {
-    const set = { plan: exercise.plan, points };
     const given = places(exercise.task.given, truth);
     const all = places([...exercise.task.given, ...exercise.task.marks], truth);
-    const own = new Map([...given, ...grade.marks.map((mark) => [mark.point, mark.at as PicturePoint] as const)]);
-    return [
-      ...drawSheetPicture(exercise),
-      ...drawEdges(edges, given, GIVEN_LINES, set),
-      ...drawEdges(edges, all, { ...TRUE_LINES, weight: "thin" }, set),
-      ...drawEdges(edges, own, OWN_LINES, set),
+    const own = new Map([...given, ...grade.marks.map((mark): [string, Place] => [mark.point, mark.at])]);
+    const lines = [
+      ...(plane === "plan" ? emptyPlan(exercise) : drawSheetPicture(exercise)),
+      ...edgesIn(room, given, GIVEN_LINES),
+      ...edgesIn(room, all, { ...TRUE_LINES, weight: "thin" }),
+      ...edgesIn(room, own, OWN_LINES),
     ];
-  }, [exercise, truth, edges, points, grade]);
+    return plane === "plan" ? [...lines, ...nameCorners(room, all, lines)] : lines;
+  }, [room, exercise, plane, truth, grade]);
   const { scaleRatio } = exercise;
   return (
     <StillDrawing
       list={list}
-      bounds={bounds.picture}
+      bounds={bounds}
       scaleRatio={scaleRatio}
       pxPerMm={PX_PER_MM}
-      label="Your whole drawing, with the true places in red. The table tells each error."
+      label={`${plane === "plan" ? "The plan as you read it" : "Your whole drawing"}, with the true places in red. The table tells each error.`}
     >
       {grade.marks.map((mark) => (
         <g key={mark.point}>
@@ -48,11 +62,11 @@ export function ResultDrawing({ grade }: { readonly grade: Grade }) {
   );
 }
 
-function places(names: readonly string[], truth: ReadonlyMap<string, Place>): Map<string, PicturePoint> {
+function places(names: readonly string[], truth: ReadonlyMap<string, Place>): Map<string, Place> {
   return new Map(
-    names.flatMap((name) => {
+    names.flatMap((name): [string, Place][] => {
       const at = truth.get(name);
-      return at ? [[name, at as PicturePoint] as const] : [];
+      return at ? [[name, at]] : [];
     }),
   );
 }

@@ -1,6 +1,7 @@
 "use client";
 
 import type { Grade } from "@/lib/grading/grade";
+import { planeOf } from "./plane-of";
 import { usePracticeRoom } from "./practice-context";
 import { errorCells } from "./result-words";
 import { stepTitle } from "./step-words";
@@ -15,7 +16,7 @@ export function ResultTable({ grade }: { readonly grade: Grade }) {
         <thead>
           <tr>
             <th scope="col">Mark</th>
-            <th scope="col">On paper</th>
+            <th scope="col">{planeOf(exercise) === "plan" ? "In the picture" : "On paper"}</th>
             <th scope="col">Allowed</th>
             <th scope="col">Depth or height</th>
             <th scope="col">Across</th>

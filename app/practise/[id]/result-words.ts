@@ -3,6 +3,7 @@ import type { GradedMark, ImpliedViewer } from "@/lib/grading/grade";
 import type { LengthUnits } from "@/lib/measure/length";
 import { printLength } from "@/lib/measure/print-length";
 import type { Viewer } from "@/lib/stage/viewer";
+import { planeOf } from "./plane-of";
 
 /** Steadier than this an error is said to lean one way, share of its size. */
 const LEANS = 0.6;
@@ -52,7 +53,11 @@ function sentence(start: string, error: Stray, units: LengthUnits, [more, less]:
 }
 
 /** The eye the drawing implies, against the one it was to be drawn from: "as if sitting 6'-3" nearer". */
-export function eyeWords(implied: ImpliedViewer | null, viewer: Viewer, { units }: Pick<Exercise, "units">): string {
+export function eyeWords(
+  implied: ImpliedViewer | null,
+  viewer: Viewer,
+  { units, task }: Pick<Exercise, "units" | "task">,
+): string {
   if (!implied || implied.distance > viewer.distance * FAR_OFF || implied.distance <= 0) return "";
   const nearer = viewer.distance - implied.distance;
   const higher = implied.eyeHeight - viewer.eyeHeight;
@@ -65,9 +70,13 @@ export function eyeWords(implied: ImpliedViewer | null, viewer: Viewer, { units 
     Math.abs(higher) > SAME_PLACE_M ? `${length(higher)} ${higher > 0 ? "higher" : "lower"}` : "",
     Math.abs(right) > SAME_PLACE_M ? `${length(right)} to the ${right > 0 ? "right" : "left"}` : "",
   ].filter((part) => part !== "");
-  if (parts.length === 0) return "Your drawing is seen from the eye it was to be drawn from.";
+  const reading = planeOf({ task }) === "plan";
+  if (parts.length === 0)
+    return reading
+      ? "You read the picture from the eye it was drawn from."
+      : "Your drawing is seen from the eye it was to be drawn from.";
   const list = parts.length > 1 ? `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}` : parts[0];
-  return `You drew as if sitting ${list}.`;
+  return reading ? `You read it as if it had been drawn from an eye ${list}.` : `You drew as if sitting ${list}.`;
 }
 
 /** An error on the stage in two columns of the table: depth or height, and across. */

@@ -2,11 +2,14 @@
 
 import Link from "next/link";
 import { useEffect, useMemo, useRef } from "react";
+import { type SheetPlace, sheetWords } from "@/app/_course/course-words";
 import { LookDisclosure } from "@/app/_look/look-switch";
 import { Press, PressLink } from "@/app/_parts/press";
 import { saveFile } from "@/app/_parts/save-file";
 import { markSetOf } from "@/app/_progress/attempt";
 import { printScale } from "@/lib/measure/scale";
+import { AnotherPress } from "./another-press";
+import { planeOf } from "./plane-of";
 import { usePractice, usePracticeRoom } from "./practice-context";
 import { ResultDrawing } from "./result-drawing";
 import { ResultTable } from "./result-table";
@@ -15,7 +18,7 @@ import { useGrade } from "./use-grade";
 import "./result.css";
 
 type Props = {
-  readonly sheet: readonly [number, number];
+  readonly sheet: SheetPlace;
   readonly next: { readonly id: string; readonly title: string } | null;
 };
 
@@ -27,6 +30,7 @@ export function Result({ sheet, next }: Props) {
   const grade = useGrade();
   const title = useRef<HTMLHeadingElement>(null);
   useEffect(() => title.current?.focus({ preventScroll: true }), []);
+  const reading = planeOf(exercise) === "plan";
   const score = Math.round(grade.score ?? 0);
   const words = useMemo(() => strayWords(grade.marks, exercise.units), [grade, exercise]);
   const eye = eyeWords(grade.impliedViewer, exercise.viewer, exercise);
@@ -43,7 +47,8 @@ export function Result({ sheet, next }: Props) {
           Plasterline
         </Link>
         <span className="table-title">
-          {exercise.title}, sheet {sheet[0]} of {sheet[1]}
+          {exercise.title}, {"variant" in sheet ? "" : "sheet "}
+          {sheetWords(sheet)}
         </span>
         <LookDisclosure />
       </header>
@@ -51,7 +56,9 @@ export function Result({ sheet, next }: Props) {
         <div className="result-drawing">
           <ResultDrawing grade={grade} />
           <p className="drawing-title">
-            <span className="lettering">Picture {printScale(exercise.scale)}</span>{" "}
+            <span className="lettering">
+              {reading ? "Plan" : "Picture"} {printScale(exercise.scale)}
+            </span>{" "}
             <span className="shown-at">graphite: yours; red and dashed: true</span>
           </p>
         </div>
@@ -68,21 +75,38 @@ export function Result({ sheet, next }: Props) {
           ))}
           {eye !== "" && <p>{eye}</p>}
           <div className="result-presses">
-            {next ? (
-              <PressLink href={`/practise/${next.id}`} weight="main">
-                Next: {next.title}
-              </PressLink>
-            ) : (
-              <PressLink href="/" weight="main">
-                To the list of exercises
-              </PressLink>
-            )}
-            <Press onClick={() => store.getState().again()}>Draw it again</Press>
+            <Onward sheet={sheet} next={next} />
+            <Press onClick={() => store.getState().again()}>{reading ? "Read it again" : "Draw it again"}</Press>
             <Press onClick={download}>Save the marks</Press>
           </div>
         </section>
         <ResultTable grade={grade} />
       </div>
     </main>
+  );
+}
+
+/** The ways on: through the course or out of it, and to more of the same. */
+function Onward({ sheet, next }: Props) {
+  if ("variant" in sheet)
+    return (
+      <>
+        <AnotherPress sheet={sheet} />
+        <PressLink href="/">Back to the course</PressLink>
+      </>
+    );
+  return (
+    <>
+      {next ? (
+        <PressLink href={`/practise/${next.id}`} weight="main">
+          Next: {next.title}
+        </PressLink>
+      ) : (
+        <PressLink href="/" weight="main">
+          To the list of exercises
+        </PressLink>
+      )}
+      <AnotherPress sheet={sheet} />
+    </>
   );
 }

@@ -2,9 +2,11 @@
 
 import Link from "next/link";
 import { type ReactNode, useEffect, useLayoutEffect, useMemo, useRef } from "react";
+import type { SheetPlace } from "@/app/_course/course-words";
 import { LookDisclosure, LookSwitch } from "@/app/_look/look-switch";
 import { useSheet } from "@/app/_sheet/sheet-context";
 import type { Grade } from "@/lib/grading/grade";
+import { planeOf } from "./plane-of";
 import { usePractice, usePracticeRoom } from "./practice-context";
 import { sameWidth } from "./sheet-bounds";
 import { TitleBlock } from "./title-block";
@@ -16,21 +18,22 @@ const useBrowserLayoutEffect = typeof window === "undefined" ? useEffect : useLa
 export function SheetFrame({
   sheet,
   grade,
-  planAway,
+  otherAway,
   children,
 }: {
-  readonly sheet: readonly [number, number];
+  readonly sheet: SheetPlace;
   readonly grade: Grade;
-  /** On a narrow sheet the plan can be put away. */
-  readonly planAway: boolean;
+  /** On a narrow sheet the drawing that is not marked can be put away. */
+  readonly otherAway: boolean;
   readonly children: ReactNode;
 }) {
   const { bounds, exercise } = usePracticeRoom();
   const { views } = useSheet();
   const keeping = usePractice((practice) => practice.keeping);
   const opened = usePractice((practice) => practice.opened);
+  const plane = planeOf(exercise);
   const frame = useRef<HTMLDivElement>(null);
-  const { layout, narrow, phone, change } = useLayout(frame, bounds);
+  const { layout, narrow, phone, change } = useLayout(frame, bounds, plane);
 
   const laid = useMemo(() => (layout === "stacked" && !phone ? sameWidth(bounds) : bounds), [layout, phone, bounds]);
   useBrowserLayoutEffect(() => {
@@ -54,7 +57,7 @@ export function SheetFrame({
             className="plain-link text-sm"
             onClick={() => change(layout === "beside" ? "stacked" : "beside")}
           >
-            {layout === "beside" ? "Put the plan under the picture" : "Put the plan beside the picture"}
+            Put the plan {layout === "beside" ? "under" : "beside"} the picture
           </button>
         )}
         {narrow ? <LookDisclosure /> : <LookSwitch />}
@@ -69,7 +72,9 @@ export function SheetFrame({
         className="sheet ruled"
         data-opened={opened}
         data-layout={narrow ? "narrow" : layout}
-        data-plan={narrow && planAway ? "away" : "out"}
+        data-marks={plane}
+        data-plan={narrow && otherAway && plane === "picture" ? "away" : "out"}
+        data-picture={narrow && otherAway && plane === "plan" ? "away" : "out"}
         style={
           {
             "--picture-share": `${pictureHigh}fr`,

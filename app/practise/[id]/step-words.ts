@@ -1,10 +1,14 @@
+import type { Place } from "@/app/_progress/attempt";
 import type { Exercise } from "@/lib/exercise/exercise";
+import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
+import type { GradedMark } from "@/lib/grading/grade";
 import type { LengthUnits } from "@/lib/measure/length";
 import { printLength } from "@/lib/measure/print-length";
 import { paperWorth } from "@/lib/perspective/foreshortening";
 import type { NamedPoint } from "@/lib/plan/named-point";
 import { sayPoint } from "@/lib/plan/say-point";
 import { floorHeight } from "@/lib/stage/stage";
+import { planeOf } from "./plane-of";
 
 /** Nearer to a line than this a point stands on it, metres. */
 const ON_LINE_M = 0.0005;
@@ -45,8 +49,27 @@ export function worthWords(point: NamedPoint, exercise: Exercise): string {
   return `1 mm of paper here is ${across} across and ${printLength(worth.depth, exercise.units, "near")} of depth on the stage.`;
 }
 
+/** "Read the foot of B back on to the plan". */
+export function readBackWords(point: NamedPoint): string {
+  return `Read ${sayPoint(point)} back on to the plan`;
+}
+
+/** Where a mark stands on the plan, for reading aloud. */
+export function planPlaceWords([x, y]: Place, units: LengthUnits): string {
+  return `Mark ${acrossWords(x, units)}, ${depthWords(y, units)}.`;
+}
+
+/** Where the picture shows a point, for those who do not see it lit. */
+export function seenWords(point: ProjectedPoint, units: LengthUnits): string {
+  return point.picture ? `The picture shows it ${ruledPlace(point.picture, units)}, by the rule.` : "";
+}
+
 /** Where a mark stands in the picture, read off the true-size rule and the frame, for reading aloud. */
-export function picturePlaceWords([X, Z]: readonly [number, number], units: LengthUnits): string {
+export function picturePlaceWords(at: Place, units: LengthUnits): string {
+  return `Mark ${ruledPlace(at, units)}, by the rule.`;
+}
+
+function ruledPlace([X, Z]: Place, units: LengthUnits): string {
   const across =
     Math.abs(X) < ON_LINE_M
       ? "on the centre line"
@@ -55,7 +78,7 @@ export function picturePlaceWords([X, Z]: readonly [number, number], units: Leng
     Math.abs(Z) < ON_LINE_M
       ? "on the plaster line"
       : `${printLength(Math.abs(Z), units)} ${Z > 0 ? "above" : "below"} the plaster line`;
-  return `Mark ${across}, ${up}, by the rule.`;
+  return `${across}, ${up}`;
 }
 
 function acrossWords(x: number, units: LengthUnits): string {
@@ -66,4 +89,24 @@ function acrossWords(x: number, units: LengthUnits): string {
 function depthWords(y: number, units: LengthUnits): string {
   if (Math.abs(y) < ON_LINE_M) return "on the plaster line";
   return `${printLength(Math.abs(y), units)} ${y > 0 ? "upstage" : "downstage"} of the plaster line`;
+}
+
+/** What was measured, where the mark lies on one drawing and is held against the other. */
+const MEASURED_IN_PICTURE = "That is in the picture, with your place drawn back into it.";
+/** The rule that a reading back within the tolerance has kept: the converse of the one for drawing. */
+const KEPT_READING =
+  "You let the floor lengthen again as it goes upstage, and carried the offset out along its ray to the true size.";
+
+/** The correction's sentences, in the order they are said. */
+export function correctionWords(
+  { words, offMm, toleranceMm }: GradedMark,
+  point: NamedPoint,
+  exercise: Exercise,
+): readonly string[] {
+  const { where, means, why, how } = words;
+  const said =
+    planeOf(exercise) === "plan" && offMm !== null
+      ? [where, MEASURED_IN_PICTURE, means, offMm <= toleranceMm && point.at[1] > ON_LINE_M ? KEPT_READING : why, how]
+      : [where, means, why, how];
+  return said.filter((sentence) => sentence !== "");
 }

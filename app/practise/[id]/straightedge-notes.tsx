@@ -3,11 +3,12 @@
 import { useState } from "react";
 import { Press } from "@/app/_parts/press";
 import type { CatchPoint } from "@/app/_sheet/catch-points";
+import type { Plane } from "@/app/_sheet/view";
 import { usePractice, usePracticeRoom } from "./practice-context";
 
 type Props = {
-  /** What can be caught in the picture. */
-  readonly points: readonly CatchPoint[];
+  /** What can be caught on each drawing. */
+  readonly points: Readonly<Record<Plane, readonly CatchPoint[]>>;
   readonly onAway: () => void;
 };
 
@@ -15,12 +16,19 @@ type Props = {
 export function StraightedgeNotes({ points, onAway }: Props) {
   const { store } = usePracticeRoom();
   const lines = usePractice((practice) => practice.attempt.lines);
+  const [plane, setPlane] = useState<Plane>("picture");
   const [from, setFrom] = useState(0);
   const [to, setTo] = useState(1);
-  const [first, second] = [points[from], points[to]];
+  const here = points[plane];
+  const [first, second] = [here[from], here[to]];
+  const turnTo = (other: Plane) => {
+    setPlane(other);
+    setFrom(0);
+    setTo(1);
+  };
   const draw = () => {
     if (!first || !second || first === second) return;
-    store.getState().draw({ plane: "picture", from: first.at, to: second.at, through: [first.name, second.name] });
+    store.getState().draw({ plane, from: first.at, to: second.at, through: [first.name, second.name] });
   };
   return (
     <div className="straightedge-notes">
@@ -32,8 +40,19 @@ export function StraightedgeNotes({ points, onAway }: Props) {
           caught; elsewhere the end is free. The line runs on past both.
         </p>
         <div className="line-choice">
-          <PointList label="From" points={points} chosen={from} onChoose={setFrom} />
-          <PointList label="Through" points={points} chosen={to} onChoose={setTo} />
+          <label className="point-list">
+            In
+            <select
+              className="look-list"
+              value={plane}
+              onChange={(event) => turnTo(event.target.value === "plan" ? "plan" : "picture")}
+            >
+              <option value="picture">the picture</option>
+              <option value="plan">the plan</option>
+            </select>
+          </label>
+          <PointList label="From" points={here} chosen={from} onChoose={setFrom} />
+          <PointList label="Through" points={here} chosen={to} onChoose={setTo} />
           <Press weight="small" onClick={draw} disabled={!first || !second || from === to}>
             Draw this line
           </Press>

@@ -1,13 +1,13 @@
 "use client";
 
-import { UNIT_WORDS } from "@/app/_course/course-words";
+import { type SheetPlace, sheetWords, UNIT_WORDS } from "@/app/_course/course-words";
 import type { Grade } from "@/lib/grading/grade";
 import { printScale } from "@/lib/measure/scale";
 import { usePracticeRoom } from "./practice-context";
 import { scoreSoFar } from "./use-grade";
 
 /** The title block in the sheet's lower right corner. */
-export function TitleBlock({ sheet, grade }: { readonly sheet: readonly [number, number]; readonly grade: Grade }) {
+export function TitleBlock({ sheet, grade }: { readonly sheet: SheetPlace; readonly grade: Grade }) {
   const { exercise } = usePracticeRoom();
   const score = scoreSoFar(grade);
   return (
@@ -15,7 +15,7 @@ export function TitleBlock({ sheet, grade }: { readonly sheet: readonly [number,
       <Cell label="Drawing" value={exercise.title} wide />
       <Cell label="Unit" value={`${UNIT_WORDS[exercise.unit].title}, level ${exercise.level}`} />
       <Cell label="Scale" value={printScale(exercise.scale)} />
-      <Cell label="Sheet" value={`${sheet[0]} of ${sheet[1]}`} />
+      <Cell label="Sheet" value={sheetWords(sheet)} />
       <Cell label="Score" value={score === null ? "none" : String(Math.round(score))} />
     </footer>
   );

@@ -4,8 +4,9 @@ import { useStore } from "zustand";
 import { Press } from "@/app/_parts/press";
 import { viewOfPane, ZOOM_STEP } from "@/app/_sheet/pane-state";
 import { useSheet } from "@/app/_sheet/sheet-context";
-import { pxPerMm } from "@/app/_sheet/view";
+import { type Plane, pxPerMm } from "@/app/_sheet/view";
 import { printScale } from "@/lib/measure/scale";
+import { planeOf } from "./plane-of";
 import { usePractice, usePracticeRoom } from "./practice-context";
 import { zoomAboutMark } from "./zoom-about-mark";
 
@@ -17,24 +18,29 @@ export type Tools = {
   readonly magnifier: boolean;
   readonly onStraightedge: (on: boolean) => void;
   readonly onMagnifier: (on: boolean) => void;
-  readonly planAway: boolean;
-  readonly onPlanAway: (away: boolean) => void;
+  /** On a narrow sheet the drawing that is not marked can be put away. */
+  readonly otherAway: boolean;
+  readonly onOtherAway: (away: boolean) => void;
 };
 
-/** Under the picture: its title and scale, and the tools, each in a word. */
-export function ToolRow({ straightedge, magnifier, onStraightedge, onMagnifier, planAway, onPlanAway }: Tools) {
+/** Under the drawing that is marked: its title and scale, and the tools, each in a word. */
+export function ToolRow({ straightedge, magnifier, onStraightedge, onMagnifier, otherAway, onOtherAway }: Tools) {
   const { exercise, store } = usePracticeRoom();
   const { views } = useSheet();
   const figure = usePractice((practice) => practice.attempt.figure);
-  const zoom = (times: number) => zoomAboutMark(views, store.getState().attempt.pending, times);
+  const plane = planeOf(exercise);
+  const zoom = (times: number) => zoomAboutMark(views, plane, store.getState().attempt.pending, times);
   const mayDraw = exercise.task.tools.includes("straightedge");
   return (
     <div className="tool-row">
       <p className="drawing-title">
-        <span className="lettering">Picture {printScale(exercise.scale)}</span> <ShownAt />
+        <span className="lettering">
+          {plane === "plan" ? "Plan" : "Picture"} {printScale(exercise.scale)}
+        </span>{" "}
+        <ShownAt plane={plane} />
       </p>
-      <Press weight="small" className="narrow-only" aria-pressed={!planAway} onClick={() => onPlanAway(!planAway)}>
-        Plan
+      <Press weight="small" className="narrow-only" aria-pressed={!otherAway} onClick={() => onOtherAway(!otherAway)}>
+        {plane === "plan" ? "Picture" : "Plan"}
       </Press>
       {mayDraw && (
         <Press weight="small" aria-pressed={straightedge} onClick={() => onStraightedge(!straightedge)}>
@@ -53,7 +59,7 @@ export function ToolRow({ straightedge, magnifier, onStraightedge, onMagnifier, 
       <Press weight="small" onClick={() => zoom(1 / ZOOM_STEP)}>
         Further
       </Press>
-      <Press weight="small" onClick={() => views.getState().whole("picture")}>
+      <Press weight="small" onClick={() => views.getState().whole(plane)}>
         Whole
       </Press>
     </div>
@@ -61,8 +67,8 @@ export function ToolRow({ straightedge, magnifier, onStraightedge, onMagnifier, 
 }
 
 /** How large the screen shows the paper. */
-function ShownAt() {
+function ShownAt({ plane }: { readonly plane: Plane }) {
   const { views, scaleRatio } = useSheet();
-  const times = useStore(views, (state) => (pxPerMm(viewOfPane(state.picture), scaleRatio) / CSS_PX_PER_MM).toFixed(1));
+  const times = useStore(views, (state) => (pxPerMm(viewOfPane(state[plane]), scaleRatio) / CSS_PX_PER_MM).toFixed(1));
   return <span className="shown-at">shown {times} × paper</span>;
 }
