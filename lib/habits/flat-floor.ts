@@ -1,6 +1,6 @@
 import { backProjectToFloor, project } from "../perspective/project";
 import type { Habit } from "./habit";
-import { isFloor, NOTHING_M, only } from "./sight-lines";
+import { isFloor, isReadBack, NOTHING_M, only } from "./sight-lines";
 
 /** Forgets that a raked floor rises: the true point of (x, y, 0). */
 export const flatFloor: Habit = {
@@ -14,6 +14,6 @@ export const flatFloor: Habit = {
     const place = backProjectToFloor(exercise.viewer, { rake: 0 }, target);
     return place.found ? [{ variant: "", at: [place.at[0], place.at[1]] }] : [];
   },
-  say: () =>
-    "You drew the floor level. This stage is raked: the floor rises as it goes upstage, so every place on it lies higher in the picture.",
+  say: (asked) =>
+    `You ${isReadBack(asked) ? "read it as if the floor were" : "drew the floor"} level. This stage is raked: the floor rises as it goes upstage, so every place on it lies higher in the picture.`,
 };

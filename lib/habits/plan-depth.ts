@@ -1,6 +1,6 @@
 import { downstageHalfShare } from "../perspective/foreshortening";
 import type { Habit } from "./habit";
-import { backWallFoot, isFloor, NOTHING_M, only, onRay } from "./sight-lines";
+import { backWallFoot, isFloor, isReadBack, NOTHING_M, only, onRay } from "./sight-lines";
 
 /** Places depth in the plan's proportion: ray(x, Z_b y / depth). */
 export const planDepth: Habit = {
@@ -20,6 +20,9 @@ export const planDepth: Habit = {
     const share = downstageHalfShare(exercise.viewer, exercise.stage);
     const fact =
       share === null ? "" : `: the downstage half of this floor takes ${Math.round(share * 100)} % of its height`;
-    return `You used up depth as the plan does. In the picture it shortens as it goes upstage${fact}, so what lies past the middle is squeezed.`;
+    const idea = isReadBack({ exercise })
+      ? "You read depth off in proportion to its height."
+      : "You used up depth as the plan does.";
+    return `${idea} In the picture it shortens as it goes upstage${fact}, so what lies past the middle is squeezed.`;
   },
 };

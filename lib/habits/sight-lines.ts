@@ -21,6 +21,11 @@ export function isFloor({ point }: Asked): boolean {
   return point.onFloor && point.base === 0;
 }
 
+/** Whether the plan is read back out of the picture. */
+export function isReadBack({ exercise }: Pick<Asked, "exercise">): boolean {
+  return exercise.task.kind === "picture-to-plan";
+}
+
 /** Asked at the foot of a corner, on the floor or on a base. */
 export function isCornerFoot({ point }: Asked): boolean {
   return point.group === "corner" && point.role === "foot";

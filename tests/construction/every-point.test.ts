@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import type { Board } from "@/lib/construction/board";
 import { constructPoint } from "@/lib/construction/construct-point";
 import { boardOf } from "@/lib/exercise/exercise-board";
@@ -9,6 +9,9 @@ import type { PicturePoint } from "@/lib/stage/frame";
 import { seeded } from "../seeded";
 import { anyBoard } from "./any-board";
 import { faultsOf, projected } from "./referee";
+
+// Every plan has some fifty points to construct and to referee: a busy laptop takes its time.
+vi.setConfig({ testTimeout: 60_000 + 200 * seeded.numRuns });
 
 /** What is wrong with the construction of each named point of a board, by name; only the points with something wrong. */
 function wrongOn(board: Board, names: readonly string[]): Record<string, readonly string[]> {

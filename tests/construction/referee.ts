@@ -6,7 +6,7 @@ import type { PicturePoint } from "@/lib/stage/frame";
 const SAME_M = 1e-11;
 
 /** How near the last step must come to the projection, metres. */
-export const PROOF_M = 1e-9;
+const PROOF_M = 1e-9;
 
 type P = PicturePoint;
 
@@ -22,7 +22,7 @@ export function projected({ viewer }: Pick<Board, "viewer">, [x, y, z]: readonly
 }
 
 /** Everything that is on the sheet before the first step, by the format's list. */
-export function onTheSheetAtTheStart({ stage, viewer, plan, placed }: Board): readonly P[] {
+function onTheSheetAtTheStart({ stage, viewer, plan, placed }: Board): readonly P[] {
   const half = stage.opening.width / 2;
   const { offset, eyeHeight, distance } = viewer;
   const sides = [-half, half] as const;

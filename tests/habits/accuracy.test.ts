@@ -1,11 +1,12 @@
 import { describe, expect, it, vi } from "vitest";
 import { HABITS } from "@/lib/habits/all-habits";
+import { HAND_SHARE } from "@/lib/habits/reveal";
 import { seeded } from "../seeded";
 import { startDice } from "./student";
 import { longExercises, mean, sharesRight, tryStudents } from "./trials";
 
 /** A hand of 3 mm on a sheet 20 inches wide. */
-const HAND = 0.006;
+const HAND = HAND_SHARE;
 
 /** The bars, over many students; a small sample may fall under one by chance, so some slack is left it. */
 const MEAN_RIGHT = 0.97;

@@ -1,6 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { gradeMarks } from "@/lib/grading/grade-marks";
-import { ODDS_AGAINST_NONE, ODDS_CAP } from "@/lib/habits/classify";
+import { ODDS_AGAINST_NEXT, ODDS_AGAINST_NONE, ODDS_CAP } from "@/lib/habits/classify";
+import { SAYS_NOTHING } from "@/lib/habits/hypothesis";
+import { SLIP_SHARE } from "@/lib/habits/likelihood";
+import { QUESTION_ODDS } from "@/lib/habits/question";
+import { HAND_SHARE } from "@/lib/habits/reveal";
 import type { PicturePoint, PlanPoint } from "@/lib/stage/frame";
 import { readTideOffice } from "../fixtures/tide-office";
 import { gradeWith, idsOf, towards } from "./graded-house";
@@ -55,8 +59,9 @@ describe("odds against there being no habit", () => {
     expect(drawFeet(([x, y]) => drawn([-x, y])).habits).toMatchObject([{ id: "wrong-side", odds: 1e6 }]);
   });
 
-  it("are those the contract states", () => {
-    expect([ODDS_AGAINST_NONE, ODDS_CAP]).toEqual([20, 1e6]);
+  it("are those the contract states, as are the rest of its figures", () => {
+    expect([ODDS_AGAINST_NONE, ODDS_AGAINST_NEXT, QUESTION_ODDS, ODDS_CAP]).toEqual([20, 3, 10, 1e6]);
+    expect([SLIP_SHARE, SAYS_NOTHING, HAND_SHARE]).toEqual([0.05, 0.5, 0.006]);
   });
 });
 

@@ -24,7 +24,7 @@ export function startDice(seed: number): Dice {
 }
 
 /** A number of the normal distribution, by Box and Muller's formula. */
-export function gauss(dice: Dice): number {
+function gauss(dice: Dice): number {
   return Math.sqrt(-2 * Math.log(dice())) * Math.cos(2 * Math.PI * dice());
 }
 
