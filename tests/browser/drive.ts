@@ -28,10 +28,24 @@ export function truePlaces(exercise: Exercise): Place[] {
   });
 }
 
-/** Picture metres to pixels of the page, by the matrix the drawing is shown with. */
-export async function toPage(page: Page, [X, Z]: Place): Promise<{ x: number; y: number }> {
-  const shown = await page.evaluate(() => {
-    const group = document.querySelector("#picture-drawing");
+/** Where each asked point stands on the plan, by the engine. */
+export function planPlaces(exercise: Exercise): Place[] {
+  const points = exercisePoints(exercise);
+  return exercise.task.marks.map((name) => {
+    const [x, y] = points.get(name)?.at ?? [];
+    if (x === undefined || y === undefined) throw new Error(`${name} names no point.`);
+    return [x, y];
+  });
+}
+
+/** Metres of a drawing to pixels of the page, by the matrix the drawing is shown with. */
+export async function toPage(
+  page: Page,
+  [X, Z]: Place,
+  drawing: "picture" | "plan" = "picture",
+): Promise<{ x: number; y: number }> {
+  const shown = await page.evaluate((id) => {
+    const group = document.querySelector(id);
     const box = group?.closest("svg")?.getBoundingClientRect();
     const matrix = group
       ?.getAttribute("transform")
@@ -39,7 +53,7 @@ export async function toPage(page: Page, [X, Z]: Place): Promise<{ x: number; y:
       ?.map(Number);
     const ratio = Number(group?.getAttribute("data-ratio"));
     return { ratio, left: box?.left ?? 0, top: box?.top ?? 0, matrix: matrix ?? [] };
-  });
+  }, `#${drawing}-drawing`);
   const [k = 1, , , , ox = 0, oy = 0] = shown.matrix;
   const mm = 1000 / shown.ratio;
   return { x: shown.left + ox + X * mm * k, y: shown.top + oy - Z * mm * k };

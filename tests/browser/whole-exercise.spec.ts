@@ -1,5 +1,6 @@
 import { expect, type Page, test } from "@playwright/test";
-import { courseExercise, openExercise, type Place, toPage, truePlaces } from "./drive";
+import { courseExercise, openExercise, toPage, truePlaces } from "./drive";
+import { pendingPlace, steer, tabTo } from "./steer";
 
 async function expectPerfect(page: Page, count: number) {
   await expect(page.getByRole("heading", { name: "Score 100 of 100" })).toBeVisible();
@@ -60,36 +61,3 @@ test.describe("on a phone", () => {
     await expectPerfect(page, places.length);
   });
 });
-
-/** Presses Tab until a thing has the focus. */
-async function tabTo(page: Page, there: () => Promise<boolean>) {
-  for (let i = 0; i < 40; i++) {
-    if (await there()) return;
-    await page.keyboard.press("Tab");
-  }
-  throw new Error("Tab never came there.");
-}
-
-async function pendingPlace(page: Page, id: string): Promise<Place> {
-  return page.evaluate((name) => JSON.parse(localStorage.getItem(`plasterline.attempt.${name}`) ?? "{}").pending, id);
-}
-
-/** Arrow presses, coarse then plain then fine, that bring a mark from one place to another. */
-async function steer(page: Page, from: Place, to: Place, scaleRatio: number) {
-  const along = [
-    ["ArrowRight", "ArrowLeft"],
-    ["ArrowUp", "ArrowDown"],
-  ] as const;
-  for (const [axis, [more, less]] of along.entries()) {
-    let left = (((to[axis] ?? 0) - (from[axis] ?? 0)) * 1000) / scaleRatio;
-    for (const [modifier, step] of [
-      ["Shift+", 5],
-      ["", 1],
-      ["Alt+", 0.2],
-    ] as const) {
-      const presses = step === 0.2 ? Math.round(Math.abs(left) / step) : Math.floor(Math.abs(left) / step + 1e-9);
-      for (let i = 0; i < presses; i++) await page.keyboard.press(`${modifier}${left > 0 ? more : less}`);
-      left -= Math.sign(left) * presses * step;
-    }
-  }
-}

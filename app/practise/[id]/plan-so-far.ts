@@ -16,6 +16,8 @@ import type { DrawnPoints } from "./drawn-points";
 const ONE_PLACE_M = 0.0127;
 /** The plaster line's name stands this far under the line, clear of the rule's figures, millimetres. */
 const NAME_DOWN_MM = 2 * LETTER_MM.figure + 6.5;
+/** Half the width of a figure of the rule, millimetres. */
+const FIGURE_HALF_MM = 2.6;
 /** Letters keep this clear of a line, millimetres. */
 const CLEAR_MM = 1.2;
 
@@ -89,10 +91,13 @@ export function nameCorners({ points, exercise }: Room, places: DrawnPoints, ove
   });
 }
 
-/** The picture's rule, along the plan's plaster line: true size in both, and the same ticks. */
+/** The picture's rule, along the plan's plaster line: true size in both, and the same ticks. No figure stands in the wall. */
 function drawPlanRule({ stage, viewer, units, scaleRatio }: Exercise): DisplayList {
+  const furthest = stage.opening.width / 2 - (FIGURE_HALF_MM * scaleRatio) / 1000;
   const rule = drawPlasterRule({ ...stage, apron: 0 }, viewer, units, scaleRatio);
-  return rule.map((item) => ({ ...item, id: item.id.replace(/^picture/, "plan") }));
+  return rule
+    .filter((item) => item.kind === "stroke" || Math.abs(item.at[0]) <= furthest)
+    .map((item) => ({ ...item, id: item.id.replace(/^picture/, "plan") }));
 }
 
 /**

@@ -4,6 +4,7 @@ import { useMemo } from "react";
 import type { Place } from "@/app/_progress/attempt";
 import { OwnMark, PlainLine, TrueMark } from "@/app/_sheet/end-marks";
 import { StillDrawing } from "@/app/_sheet/still-drawing";
+import { displayBounds } from "@/lib/drawing/display-bounds";
 import { GIVEN_LINES, OWN_LINES, TRUE_LINES } from "@/lib/drawing/draw-edges";
 import { drawSheetPicture } from "@/lib/drawing/draw-sheet-picture";
 import type { Grade } from "@/lib/grading/grade";
@@ -17,6 +18,8 @@ import { usePracticeRoom } from "./practice-context";
 const PX_PER_MM = 3.4;
 /** A wider sheet is laid out as if it were this wide, millimetres, so that its letters and marks can be told on a screen. */
 const WIDEST_MM = 260;
+/** White paper under the lowest lettering, millimetres. */
+const FOOT_MM = 1.5;
 
 /** The whole drawing: the true set in red under the student's own, with every error. */
 export function ResultDrawing({ grade }: { readonly grade: Grade }) {
@@ -43,10 +46,11 @@ export function ResultDrawing({ grade }: { readonly grade: Grade }) {
     return plane === "plan" ? [...lines, ...nameCorners(room, all, lines)] : lines;
   }, [room, exercise, plane, truth, grade]);
   const { scaleRatio } = exercise;
+  const foot = displayBounds(list, scaleRatio)?.[1] ?? bounds.bottom;
   return (
     <StillDrawing
       list={list}
-      bounds={bounds}
+      bounds={{ ...bounds, bottom: Math.min(bounds.bottom, foot - (FOOT_MM * scaleRatio) / 1000) }}
       scaleRatio={scaleRatio}
       pxPerMm={PX_PER_MM}
       label={`${plane === "plan" ? "The plan as you read it" : "Your whole drawing"}, with the true places in red. The table tells each error.`}

@@ -5,11 +5,14 @@ import type { DisplayList } from "@/lib/drawing/display-list";
 import { drawPlan } from "@/lib/drawing/draw-plan";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { exercisePoints, type ProjectedPoint } from "@/lib/exercise/exercise-points";
+import { apronDrop } from "@/lib/exercise/inside-frame";
 import { emptyPlan } from "./plan-so-far";
 import { planeOf } from "./plane-of";
 
 /** White paper round the drawings, millimetres. */
 const MARGIN_MM = { side: 11, top: 7, foot: 19, planFoot: 9 } as const;
+/** The rule's figures may hang under the apron's edge, and in a small pane they are several times their size on paper. */
+const FIGURES_MM = 13;
 /** A named point keeps this much paper round it. */
 const POINT_ROOM_MM = 8;
 /** So does every line drawn on the plan. */
@@ -30,7 +33,7 @@ export function sheetBounds(exercise: Exercise): SheetBounds {
     {
       left: -half - MARGIN_MM.side * mm,
       right: half + MARGIN_MM.side * mm,
-      bottom: -MARGIN_MM.foot * mm,
+      bottom: Math.min(-MARGIN_MM.foot * mm, apronDrop(exercise.stage, exercise.viewer) - FIGURES_MM * mm),
       top: opening.height + MARGIN_MM.top * mm,
     },
     points.flatMap((point) => (point.picture && asked.has(point.name) ? [point.picture] : [])),
