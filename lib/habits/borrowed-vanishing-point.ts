@@ -11,6 +11,7 @@ import {
 /** Sends a raking wall to another wall's vanishing point: on that line, at Z_T for a foot, at X_F for a top. */
 export const borrowedVanishingPoint: Habit = {
   id: "borrowed-vanishing-point",
+  name: "Another wall's vanishing point",
   applies: (asked) => isFarCorner(asked) && (isCornerFoot(asked) || (isTopOrHead(asked) && asked.near?.top != null)),
   predict: (asked) => {
     const { near, target, foot } = asked;

@@ -21,6 +21,7 @@ function endAt(asked: Asked, foot: string, top: string, z: number): PicturePoint
 /** Divides the drawn wall as the plan divides the wall: linear between its drawn ends, at that height. */
 export const evenSplit: Habit = {
   id: "even-split",
+  name: "Wall divided as in the plan",
   applies: ({ point }) => point.group === "opening",
   predict: (asked) => {
     const { plan } = asked.exercise;

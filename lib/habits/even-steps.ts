@@ -13,6 +13,7 @@ function inFlight({ point, exercise }: Asked) {
 /** Spaces treads evenly in the picture: linear between the first and the last drawn nosing. */
 export const evenSteps: Habit = {
   id: "even-steps",
+  name: "Treads evenly spaced",
   applies: (asked) => {
     if (asked.point.role !== "nosing") return false;
     const { step, steps } = inFlight(asked);

@@ -5,9 +5,16 @@ import { floorPlace, isFloor, NOTHING_M, only } from "./sight-lines";
 const TRIALS = 48;
 
 /** A habit that puts everything on the floor at r times its depth: the true point of (x, r y). */
-export function fitDepth(id: string, least: number, most: number, say: (percent: number) => string): FittedHabit {
+export function fitDepth(
+  id: string,
+  name: string,
+  least: number,
+  most: number,
+  say: (percent: number) => string,
+): FittedHabit {
   return {
     id,
+    name,
     amounts: Array.from({ length: TRIALS + 1 }, (_, i) => least * (most / least) ** (i / TRIALS)),
     applies: (asked) => isFloor(asked) && Math.abs(asked.point.at[1]) > NOTHING_M,
     predictWith: (asked, amount) => only(floorPlace(asked, [asked.point.at[0], amount * asked.point.at[1]])),

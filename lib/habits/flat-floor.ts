@@ -5,6 +5,7 @@ import { isFloor, isReadBack, NOTHING_M, only } from "./sight-lines";
 /** Forgets that a raked floor rises: the true point of (x, y, 0). */
 export const flatFloor: Habit = {
   id: "flat-floor",
+  name: "Raked floor drawn level",
   applies: (asked) => isFloor(asked) && asked.exercise.stage.rake > 0 && asked.point.at[1] > NOTHING_M,
   predict: ({ exercise, point }) => {
     const seen = project(exercise.viewer, [point.at[0], point.at[1], 0]);

@@ -11,6 +11,7 @@ function standing(y: number, units: LengthUnits): string {
 /** Measures depth from the wrong end: the true point of (x, depth - y). */
 export const fromBackWall: Habit = {
   id: "from-back-wall",
+  name: "Depth measured from the back wall",
   applies: isFloor,
   predict: (asked) => only(floorPlace(asked, [asked.point.at[0], asked.exercise.stage.depth - asked.point.at[1]])),
   predictPlan: ({ point, exercise }) => [{ variant: "", at: [point.at[0], exercise.stage.depth - point.at[1]] }],

@@ -10,6 +10,7 @@ function fromJamb({ point, exercise }: Asked): number {
 /** Measures from the edge of the opening: the true point of (sign(x) (W/2 - |x|), y). */
 export const fromTheJamb: Habit = {
   id: "from-the-jamb",
+  name: "Offset measured from the opening's edge",
   applies: (asked) => isFloor(asked) && Math.abs(asked.point.at[0]) > NOTHING_M,
   predict: (asked) => only(floorPlace(asked, [fromJamb(asked), asked.point.at[1]])),
   predictPlan: (asked) => [{ variant: "", at: [fromJamb(asked), asked.point.at[1]] }],

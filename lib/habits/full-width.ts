@@ -5,6 +5,7 @@ import { isFloor, isReadBack, NOTHING_M, only } from "./sight-lines";
 /** Keeps the plan's offset at depth: (x, Z_T). */
 export const fullWidth: Habit = {
   id: "full-width",
+  name: "Plan offset kept at depth",
   applies: (asked) => isFloor(asked) && Math.abs(asked.point.at[1]) > NOTHING_M,
   predict: ({ point, target }) => only([[point.at[0], target[1]]]),
   predictPlan: ({ point, target }) => [{ variant: "", at: [target[0], point.at[1]] }],

@@ -10,6 +10,8 @@ export type PlanPrediction = { readonly variant: string; readonly at: PlanPoint 
 /** A consistent wrong idea with a computable signature. */
 export type Habit = {
   readonly id: string;
+  /** A short plain name, for lists and charts. */
+  readonly name: string;
   /** Whether the habit has anything to say at this point. */
   applies(asked: Asked): boolean;
   /** Where a student who holds it puts the mark. Empty where it comes to nothing. */

@@ -4,6 +4,7 @@ import { isCornerFoot, isFarCorner, only } from "./sight-lines";
 /** Copies the plan's angle on to the picture: from near in the plan's direction (dx, dy), up to Z_T. */
 export const planAngle: Habit = {
   id: "plan-angle",
+  name: "Raking wall at its plan angle",
   applies: (asked) => isCornerFoot(asked) && isFarCorner(asked),
   predict: ({ near, target }) => {
     if (!near) return [];

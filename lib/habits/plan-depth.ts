@@ -5,6 +5,7 @@ import { backWallFoot, isFloor, isReadBack, NOTHING_M, only, onRay } from "./sig
 /** Places depth in the plan's proportion: ray(x, Z_b y / depth). */
 export const planDepth: Habit = {
   id: "plan-depth",
+  name: "Depth in plan proportion",
   applies: (asked) => isFloor(asked) && Math.abs(asked.point.at[1]) > NOTHING_M,
   predict: (asked) => {
     const whole = backWallFoot(asked);

@@ -5,6 +5,7 @@ import { isCornerFoot, isFarCorner, onLineAtHeight, only } from "./sight-lines";
 /** Sends a raking wall to the centre vanishing point: on the line near -> CVP, at Z_T. */
 export const squareWall: Habit = {
   id: "square-wall",
+  name: "Raking wall sent to the CVP",
   applies: (asked) => isCornerFoot(asked) && isFarCorner(asked),
   predict: ({ near, exercise, target }) =>
     near ? only(onLineAtHeight(near.foot, centreVanishingPoint(exercise.viewer), target[1])) : [],

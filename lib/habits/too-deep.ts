@@ -3,6 +3,7 @@ import { fitDepth } from "./fitted-depth";
 /** Foreshortens, but too little: everything stands r of its depth, r > 1. */
 export const tooDeep = fitDepth(
   "too-deep",
+  "Depths too deep",
   1.04,
   3,
   (share) =>

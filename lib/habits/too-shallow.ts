@@ -3,6 +3,7 @@ import { fitDepth } from "./fitted-depth";
 /** Foreshortens, but too much of the depth is lost: everything stands r of its depth, r < 1. */
 export const tooShallow = fitDepth(
   "too-shallow",
+  "Depths too shallow",
   0.35,
   0.96,
   (share) =>

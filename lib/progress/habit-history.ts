@@ -1,4 +1,4 @@
-import { habitName } from "./habit-names";
+import { habitName } from "../habits/habit-name";
 import { type AttemptRecord, inOrder } from "./record";
 import { sayAgo, sayCount, sayMany, saySpan } from "./say-number";
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { UNITS } from "@/lib/exercise/exercise";
 import { loadExercises } from "@/lib/exercise/load-exercises";
 import { HABITS } from "@/lib/habits/all-habits";
-import { habitName } from "@/lib/progress/habit-names";
+import { habitName } from "@/lib/habits/habit-name";
 import { makeRecord } from "@/lib/progress/make-record";
 import { nameInside, skillOf } from "@/lib/progress/skill-of";
 import { SKILLS } from "@/lib/progress/skills";
