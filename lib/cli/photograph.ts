@@ -36,7 +36,13 @@ const SCREENS: readonly Screen[] = [
   { name: "practise-5-closer", show: comeCloser },
   { name: "practise-6-given", show: (page) => openSheet(page, "pair-of-windows") },
   { name: "practise-7-metric", show: (page) => openSheet(page, "arch-through-the-back") },
+  { name: "practise-8-hint", show: takeHints },
+  { name: "practise-9-how", show: showHow },
+  { name: "practise-a-set", show: (page) => openSheet(page, "customs-hall") },
+  { name: "reading-1-empty", show: (page) => openSheet(page, "room-from-its-picture") },
+  { name: "reading-2-corrected", show: readBack },
   { name: "result", show: finish },
+  { name: "record", show: (page) => open(page, "/record") },
   { name: "unknown-exercise", show: (page) => open(page, "/practise/no-such-sheet") },
 ];
 
@@ -99,6 +105,25 @@ async function layLines(page: Page): Promise<void> {
     await page.getByLabel("Through").selectOption({ label: through });
     await page.getByRole("button", { name: "Draw this line" }).click();
   }
+}
+
+async function takeHints(page: Page): Promise<void> {
+  await openSheet(page);
+  await page.getByRole("button", { name: /^Hint: the method/ }).click();
+}
+
+async function showHow(page: Page): Promise<void> {
+  await placeMarks(page, 4, "corrected");
+  await page.getByRole("button", { name: "Show how" }).click();
+  await page.keyboard.press("End");
+}
+
+async function readBack(page: Page): Promise<void> {
+  await openSheet(page, "room-from-its-picture");
+  const pane = await page.locator(".plan-place .pane").boundingBox();
+  if (!pane) throw new Error("The plan has no place on the page.");
+  await page.mouse.click(pane.x + pane.width * 0.3, pane.y + pane.height * 0.6);
+  await page.getByRole("button", { name: "Set it down" }).click();
 }
 
 async function comeCloser(page: Page): Promise<void> {

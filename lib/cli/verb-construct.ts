@@ -38,7 +38,7 @@ export function construct(words: readonly string[], text: boolean): Outcome {
 
 function placeInWords(last: { at?: readonly [number, number] } | object | undefined, { units }: Exercise): string {
   const at = last && "at" in last ? last.at : undefined;
-  return at
-    ? `  There: ${printLength(at[0], units)} across, ${printLength(at[1], units)} up, by the plaster line's rule.`
-    : "";
+  if (!at) return "";
+  const across = `${printLength(Math.abs(at[0]), units)} ${at[0] < 0 ? "left" : "right"} of the centre line`;
+  return `  There: ${across}, ${printLength(Math.abs(at[1]), units)} ${at[1] < 0 ? "below" : "above"} the plaster line, by its rule.`;
 }
