@@ -1,26 +1,15 @@
 import { letterName } from "@/lib/drawing/clear-lettering";
 import type { DisplayItem, DisplayList } from "@/lib/drawing/display-list";
 import { OWN_LINES } from "@/lib/drawing/draw-edges";
-import { drawPlan } from "@/lib/drawing/draw-plan";
-import { LETTER_MM } from "@/lib/drawing/make-stroke";
-import { drawPlasterRule } from "@/lib/drawing/picture-parts/draw-plaster-rule";
-import type { Exercise } from "@/lib/exercise/exercise";
-import { toPaperMm } from "@/lib/measure/scale";
 import type { NamedPoint } from "@/lib/plan/named-point";
 import type { Plan } from "@/lib/plan/plan";
 import { shortName } from "@/lib/plan/say-point";
 import { crosses, edgesIn, type Room } from "./drawings";
 import type { DrawnPoints } from "./drawn-points";
+import { drawRuledPlan } from "./ruled-plan";
 
 /** Points of the plan nearer than this are one place, metres: half an inch. */
 const ONE_PLACE_M = 0.0127;
-/** The plaster line's name stands this far under the line, clear of the rule's figures, millimetres. */
-const NAME_DOWN_MM = 2 * LETTER_MM.figure + 6.5;
-/** Half the width of a figure of the rule, millimetres. */
-const FIGURE_HALF_MM = 2.6;
-/** Letters keep this clear of a line, millimetres. */
-const CLEAR_MM = 1.2;
-
 /**
  * The plan as far as it has been read back: the stage with its rule, then what is given, then what the student has set
  * down. An element of the set is drawn whole once all that is asked of it is on the sheet; until then only the lines between
@@ -55,30 +44,8 @@ export function drawPlanSoFar(room: Room, drawn: DrawnPoints): DisplayList {
       return point && !soFar.corners.has(point.element) && !whole.has(point.element);
     }),
   );
-  const items: DisplayItem[] = [
-    ...drawPlan({ ...exercise, plan: soFar }).map((item) => nameByRule(item, exercise)),
-    ...drawPlanRule(exercise),
-    ...lines,
-    ...crosses(room, loose),
-  ];
+  const items: DisplayItem[] = [...drawRuledPlan(exercise, soFar), ...lines, ...crosses(room, loose)];
   return [...items, ...nameCorners(room, loose, items)];
-}
-
-/** The plan before anything is on it. */
-export function emptyPlan(exercise: Exercise): DisplayList {
-  const nothing: Plan = {
-    corners: new Map(),
-    walls: [],
-    platforms: [],
-    stairs: [],
-    furniture: [],
-    columns: [],
-    masking: [],
-  };
-  return [
-    ...drawPlan({ ...exercise, plan: nothing }).map((item) => nameByRule(item, exercise)),
-    ...drawPlanRule(exercise),
-  ];
 }
 
 /** The names of the corners among some points, where they stand. */
@@ -89,25 +56,6 @@ export function nameCorners({ points, exercise }: Room, places: DrawnPoints, ove
     if (point?.group !== "corner" || point.role !== "foot") return [];
     return [letterName(`name.${name}`, at, [at[0] < 0 ? -1 : 1, 1], shortName(point), drawn)];
   });
-}
-
-/** The picture's rule, along the plan's plaster line: true size in both, and the same ticks. No figure stands in the wall. */
-function drawPlanRule({ stage, viewer, units, scaleRatio }: Exercise): DisplayList {
-  const furthest = stage.opening.width / 2 - (FIGURE_HALF_MM * scaleRatio) / 1000;
-  const rule = drawPlasterRule({ ...stage, apron: 0 }, viewer, units, scaleRatio);
-  return rule
-    .filter((item) => item.kind === "stroke" || Math.abs(item.at[0]) <= furthest)
-    .map((item) => ({ ...item, id: item.id.replace(/^picture/, "plan") }));
-}
-
-/**
- * The plaster line's name goes under the rule, not past the line's end, so that a narrow pane has room for the plan; over the
- * line where the apron is too shallow for it.
- */
-function nameByRule(item: DisplayItem, { stage, scaleRatio }: Exercise): DisplayItem {
-  if (item.kind !== "lettering" || item.id !== "plan.stage.plaster-line.name") return item;
-  const fits = toPaperMm(stage.apron, scaleRatio) > NAME_DOWN_MM + CLEAR_MM;
-  return { ...item, at: [item.at[0], 0], anchor: "end", shiftMm: [-item.shiftMm[0], fits ? -NAME_DOWN_MM : CLEAR_MM] };
 }
 
 /**

@@ -10,9 +10,10 @@ import { drawSheetPicture } from "@/lib/drawing/draw-sheet-picture";
 import type { Grade } from "@/lib/grading/grade";
 import { toPaperMm } from "@/lib/measure/scale";
 import { edgesIn } from "./drawings";
-import { emptyPlan, nameCorners } from "./plan-so-far";
+import { nameCorners } from "./plan-so-far";
 import { planeOf } from "./plane-of";
 import { usePracticeRoom } from "./practice-context";
+import { emptyPlan } from "./ruled-plan";
 
 /** Pixels of a millimetre of paper that its lines' weights are for. */
 const PX_PER_MM = 3.4;

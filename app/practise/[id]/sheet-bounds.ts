@@ -6,8 +6,8 @@ import { drawPlan } from "@/lib/drawing/draw-plan";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { exercisePoints, type ProjectedPoint } from "@/lib/exercise/exercise-points";
 import { apronDrop } from "@/lib/exercise/inside-frame";
-import { emptyPlan } from "./plan-so-far";
 import { planeOf } from "./plane-of";
+import { emptyPlan } from "./ruled-plan";
 
 /** White paper round the drawings, millimetres. */
 const MARGIN_MM = { side: 11, top: 7, foot: 19, planFoot: 9 } as const;
@@ -17,6 +17,8 @@ const FIGURES_MM = 13;
 const POINT_ROOM_MM = 8;
 /** So does every line drawn on the plan. */
 const EDGE_ROOM_MM = 2;
+/** A plan to be read back keeps room for its letters where they must be so many times their size on paper to be legible. */
+const LETTERS_LARGER = 2;
 /** Where a plan to be read back must show what lies past the stage, it goes on past the back wall by this share of the depth. */
 const BEYOND_BACK_WALL = 0.25;
 
@@ -62,8 +64,8 @@ function stageBounds({ stage, scaleRatio }: Exercise, plan: DisplayList): Bounds
  */
 function boundsToRead(exercise: Exercise, points: readonly ProjectedPoint[]): Bounds {
   const { stage, viewer, task, scaleRatio } = exercise;
-  const stageBox = stageBounds(exercise, emptyPlan(exercise));
-  const box = { ...stageBox, bottom: -stage.apron - (MARGIN_MM.foot * scaleRatio) / 1000 };
+  const large = { ...exercise, scaleRatio: scaleRatio * LETTERS_LARGER };
+  const box = cover(stageBounds(exercise, []), cornersOf(displayBounds(emptyPlan(large), large.scaleRatio)), 0);
   const room = (POINT_ROOM_MM * scaleRatio) / 1000;
   const marked = points.flatMap(({ name, at }): [number, number][] =>
     task.marks.includes(name) || task.given.includes(name) ? [[at[0], at[1]]] : [],

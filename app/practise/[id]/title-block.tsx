@@ -15,7 +15,11 @@ export function TitleBlock({ sheet, grade }: { readonly sheet: SheetPlace; reado
       <Cell label="Drawing" value={exercise.title} wide />
       <Cell label="Unit" value={`${UNIT_WORDS[exercise.unit].title}, level ${exercise.level}`} />
       <Cell label="Scale" value={printScale(exercise.scale)} />
-      <Cell label="Sheet" value={sheetWords(sheet)} />
+      {"variant" in sheet ? (
+        <Cell label="Variant" value={String(sheet.variant)} />
+      ) : (
+        <Cell label="Sheet" value={sheetWords(sheet)} />
+      )}
       <Cell label="Score" value={score === null ? "none" : String(Math.round(score))} />
     </footer>
   );

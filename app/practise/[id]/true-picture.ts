@@ -5,13 +5,15 @@ import { makeStroke } from "@/lib/drawing/make-stroke";
 import { apronDrop } from "@/lib/exercise/inside-frame";
 import { shortName } from "@/lib/plan/say-point";
 import type { PicturePoint } from "@/lib/stage/frame";
-import type { Room } from "./drawings";
+import { crosses, type Room } from "./drawings";
 import { seenPlaces } from "./drawn-points";
 
 type Box = { readonly left: number; readonly right: number; readonly bottom: number; readonly top: number };
 
 /** Half the width of a lit point where the pane shows the paper at its smallest legible size, millimetres. */
 const LIT_MM = 2.6;
+/** Rows below the plaster line, closer than letters are high, as far down as the rule's figures hang, millimetres. */
+const RULE_ROWS_MM = [1, 3, 5, 7, 9, 11, 13] as const;
 
 /** The whole set at its true places, drawn by hand as far as the opening shows it, its corners named: to be read back. */
 export function drawTruePicture({ exercise, points, edges }: Room, under: DisplayList): DisplayList {
@@ -19,20 +21,22 @@ export function drawTruePicture({ exercise, points, edges }: Room, under: Displa
   const half = stage.opening.width / 2;
   const opening: Box = { left: -half, right: half, bottom: apronDrop(stage, viewer), top: stage.opening.height };
   const places = seenPlaces(points) as ReadonlyMap<string, PicturePoint>;
-  const lines = drawEdges(edges, places, GIVEN_LINES, { plan, points }).flatMap((stroke) => cutTo(stroke, opening));
+  const lines = [
+    ...drawEdges(edges, places, GIVEN_LINES, { plan, points }),
+    ...crosses({ exercise, points, edges }, places),
+  ].flatMap((stroke) => cutTo(stroke, opening));
   const asked = exercise.task.marks.flatMap((name): PicturePoint[] => {
     const at = points.get(name)?.picture;
     return at ? [at] : [];
   });
-  const drawn = {
-    items: [...under, ...lines, ...asked.map((at, i) => litRoom(`lit.${i}`, at, scaleRatio))],
-    scaleRatio,
-  };
-  const names = [...points.values()].flatMap((point): DisplayItem[] => {
+  const kept = [...asked.map((at, i) => litRoom(`lit.${i}`, at, scaleRatio)), ...ruleRoom(half, scaleRatio)];
+  const names: DisplayItem[] = [];
+  for (const point of points.values()) {
     const at = point.picture;
-    if (point.group !== "corner" || point.role !== "foot" || !at || !isInside(at, opening)) return [];
-    return [letterName(`name.${point.name}`, at, [at[0] < 0 ? -1 : 1, -1], shortName(point), drawn)];
-  });
+    if (point.group !== "corner" || point.role !== "foot" || !at || !isInside(at, opening)) continue;
+    const drawn = { items: [...under, ...lines, ...kept, ...names], scaleRatio };
+    names.push(letterName(`name.${point.name}`, at, [at[0] < 0 ? -1 : 1, -1], shortName(point), drawn));
+  }
   return [...lines, ...names];
 }
 
@@ -49,6 +53,17 @@ function litRoom(id: string, [x, y]: DrawingPoint, scaleRatio: number): Stroke {
     ],
     { closed: true },
   );
+}
+
+/** The room of the rule's figures, where a corner's name would be taken for one of them; never drawn. */
+function ruleRoom(half: number, scaleRatio: number): Stroke[] {
+  return RULE_ROWS_MM.map((down) => {
+    const z = (-down * scaleRatio) / 1000;
+    return makeStroke(`rule.room.${down}`, [
+      [-half, z],
+      [half, z],
+    ]);
+  });
 }
 
 /** The pieces of a stroke inside a box. A stroke that needs no cutting stays as it is. */

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { drawnPoints, truePlaces } from "@/app/practise/[id]/drawn-points";
-import { drawPlanSoFar, emptyPlan } from "@/app/practise/[id]/plan-so-far";
+import { drawPlanSoFar } from "@/app/practise/[id]/plan-so-far";
+import { emptyPlan } from "@/app/practise/[id]/ruled-plan";
 import { sheetBounds } from "@/app/practise/[id]/sheet-bounds";
 import { drawTruePicture } from "@/app/practise/[id]/true-picture";
 import type { Exercise } from "@/lib/exercise/exercise";
@@ -169,6 +170,13 @@ describe("the plan as far as it has been read back", () => {
 });
 
 describe("the picture that is read back", () => {
+  it("shows a spike mark that no line runs to as a cross", () => {
+    const spikes = room({ Q: [4, 9], S: [-6, 5] }, { plan: { walls: [] }, task: { marks: ["Q.foot", "S.foot"] } });
+    const ids = drawTruePicture(partsOf(spikes), []).map(({ id }) => id);
+    expect(ids).toContain("cross.Q.foot.across");
+    expect(ids).toContain("cross.S.foot.up");
+  });
+
   it("shows the whole set with its corners named, cut at the opening", () => {
     const exercise = room(
       { ...CORNERS, D: [30, 4] },
