@@ -47,6 +47,11 @@ export function ConstructionNotes({ construction, title, shown, onShown, onAway,
             </li>
           ))}
         </ol>
+        {shown === steps.length && (
+          <p className="notes-worth">
+            Found by its lines the point is exact. What is set down by eye is an estimate, and is graded as one.
+          </p>
+        )}
       </section>
       <p className="aloud" role="status">
         {shown}. {steps[shown - 1]?.say}
