@@ -2,7 +2,8 @@ import type { Metadata } from "next";
 import { readCourse } from "./_course/course";
 import { CoverDrawing } from "./_home/cover-drawing";
 import { KeepWork } from "./_home/keep-work";
-import { StartPress } from "./_home/start-press";
+import { NextStep } from "./_home/next-step";
+import { Standing } from "./_home/standing";
 import { UnitList } from "./_home/unit-list";
 import { LookSwitch } from "./_look/look-switch";
 import "./_home/home.css";
@@ -13,6 +14,13 @@ export const metadata: Metadata = { title: "Plasterline: draw a set in perspecti
 export default async function Home() {
   const { exercises, broken } = await readCourse();
   const cover = exercises.find((exercise) => exercise.plan.walls.length > 2) ?? exercises[0];
+  const catalogue = exercises.map(({ id, title, skills, version, task }) => ({
+    id,
+    title,
+    skills,
+    version,
+    asked: task.marks.length,
+  }));
   return (
     <main className="home">
       <div className="home-look">
@@ -25,11 +33,12 @@ export default async function Home() {
             Draw a stage set in one-point perspective from its ground plan. Place each corner by eye, see how far off it
             is on the paper and what that means on the stage, and learn why.
           </p>
-          <StartPress exercises={exercises.map(({ id, title }) => ({ id, title }))} />
+          <NextStep catalogue={catalogue} />
           <p className="cover-note">Nothing to sign up for. Your work stays in this browser.</p>
         </div>
         {cover && <CoverDrawing exercise={cover} />}
       </section>
+      <Standing />
       <UnitList exercises={exercises} />
       {broken.length > 0 && (
         <section className="register ruled">
