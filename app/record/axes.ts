@@ -18,17 +18,24 @@ export type Extent = { readonly from: number; readonly to: number; readonly room
 export const MOST_SHOWN = 60;
 
 /** An error so many times the size of nearly all others would squeeze them flat: it is shown at the edge, with its number. */
-const FAR_OFF = 3;
+const FAR_OFF = 4;
 const NEARLY_ALL = 0.9;
+
+/** The edge then lies at so many times the size of nearly all others. */
+const EDGE = 2;
 
 /** With fewer values than these none is out of the ordinary. */
 const FEW = 5;
+
+/** Of the attempts' numbers; more than `MOST_SHOWN` are never asked for. */
+const STEPS = [1, 2, 5, 10, 20, 50];
 
 const LEAST_SIZE_MM = 2;
 
 /** Ratios are shown at least so far either way of 1, and at most. */
 const LEAST_RATIO = 1.3;
 const MOST_RATIO = 4;
+const MARGIN = 1.05;
 
 /** In the order of their worth: where there is no room, the later ones go. */
 const RATIO_TICKS = [1, 2, 1 / 2, 4, 1 / 4, 3 / 2, 2 / 3, 3, 1 / 3, 5 / 4, 4 / 5, 11 / 10, 10 / 11];
@@ -36,8 +43,7 @@ const RATIO_TICKS = [1, 2, 1 / 2, 4, 1 / 4, 3 / 2, 2 / 3, 3, 1 / 3, 5 / 4, 4 / 5
 /** The attempts' numbers, whole ones, from the first shown to the last. */
 export function attemptAxis(first: number, last: number, { from, to, room }: Extent): Axis {
   const scale = scaleLinear([first - 0.5, last + 0.5], [from, to]);
-  const count = Math.max(1, Math.floor((to - from) / room));
-  const whole = scale.ticks(count).filter((value) => Number.isInteger(value) && value >= first && value <= last);
+  const whole = wholeTicks(first, last, Math.abs(scale(1) - scale(0)), room);
   return {
     at: scale,
     onward: scale,
@@ -46,14 +52,17 @@ export function attemptAxis(first: number, last: number, { from, to, room }: Ext
   };
 }
 
+/** Whole numbers between two, in steps of 1, 2, 5, 10 and so on, so far apart that their words have room. */
+function wholeTicks(first: number, last: number, apart: number, room: number): readonly number[] {
+  const step = STEPS.find((each) => each * apart >= room) ?? last;
+  const from = Math.ceil(first / step);
+  return Array.from({ length: Math.floor(last / step) - from + 1 }, (_, i) => (from + i) * step);
+}
+
 /** Sizes of errors, millimetres, from none up. */
 export function sizeAxis(values: readonly number[], { from, to, room }: Extent): Axis {
-  const sorted = [...values].sort((a, b) => a - b);
-  const most = sorted.at(-1) ?? 0;
-  const usual = sorted[Math.floor(NEARLY_ALL * (sorted.length - 1))] ?? 0;
-  const top = sorted.length >= FEW && most > FAR_OFF * usual && usual > 0 ? FAR_OFF * usual : most;
   const count = Math.max(2, Math.floor(Math.abs(to - from) / room));
-  const scale = scaleLinear([0, Math.max(LEAST_SIZE_MM, top)], [from, to])
+  const scale = scaleLinear([0, Math.max(LEAST_SIZE_MM, reachOf(values))], [from, to])
     .nice(count)
     .clamp(true);
   const end = scale.domain()[1] ?? 0;
@@ -68,8 +77,8 @@ export function sizeAxis(values: readonly number[], { from, to, room }: Extent):
 
 /** Ratios on a logarithmic axis with 1 in its middle: half and double lie equally far from it. */
 export function ratioAxis(values: readonly number[], { from, to, room }: Extent): Axis {
-  const reach = Math.max(...values.map((value) => Math.abs(Math.log(value))), Math.log(LEAST_RATIO));
-  const end = Math.min(MOST_RATIO, Math.exp(reach) * 1.05);
+  const reach = reachOf(values.map((value) => Math.abs(Math.log(value))));
+  const end = Math.min(MOST_RATIO, Math.max(LEAST_RATIO, Math.exp(reach) * MARGIN));
   const scale = scaleLog([1 / end, end], [from, to]).clamp(true);
   const holds = (value: number) => value <= end && value >= 1 / end;
   const ticks: Tick[] = [];
@@ -78,6 +87,14 @@ export function ratioAxis(values: readonly number[], { from, to, room }: Extent)
     if (ticks.every((tick) => Math.abs(tick.at - at) >= room)) ticks.push({ at, words: sayRatio(value) });
   }
   return { at: scale, onward: scale.copy().clamp(false), holds, ticks };
+}
+
+/** How far an axis goes: to the largest size, or past nearly all of them where the largest is out of the ordinary. */
+function reachOf(sizes: readonly number[]): number {
+  const sorted = [...sizes].sort((a, b) => a - b);
+  const most = sorted.at(-1) ?? 0;
+  const usual = sorted[Math.floor(NEARLY_ALL * (sorted.length - 1))] ?? 0;
+  return sorted.length >= FEW && usual > 0 && most > FAR_OFF * usual ? EDGE * usual : most;
 }
 
 function sayRatio(value: number): string {

@@ -1,9 +1,10 @@
 import type { Series } from "@/lib/progress/series";
 import type { Frame } from "./lay-out-chart";
+import { sayDay } from "./record-words";
 
 /** The axes with their ticks, numbers, units and guide lines; on a logarithmic one the line of 1. */
 export function AxisFrame({ frame, series }: { readonly frame: Frame; readonly series: Series }) {
-  const { x, y, left, right, top, bottom, em } = frame;
+  const { x, y, left, right, top, bottom, em, span } = frame;
   const ratio = series.scale === "log";
   return (
     <g>
@@ -29,8 +30,16 @@ export function AxisFrame({ frame, series }: { readonly frame: Frame; readonly s
       <text className="chart-title" x={left - 2.6 * em} y={top - 0.9 * em}>
         {series.yTitle}
       </text>
-      <text className="chart-title" textAnchor="end" x={right} y={bottom + 2.7 * em}>
-        {series.xTitle}, the last on the right
+      <text className="chart-number" x={left} y={bottom + 2.5 * em}>
+        {sayDay(span.first.when)}
+      </text>
+      {span.last.x > span.first.x && (
+        <text className="chart-number" textAnchor="end" x={right} y={bottom + 2.5 * em}>
+          {sayDay(span.last.when)}
+        </text>
+      )}
+      <text className="chart-title" textAnchor="middle" x={(left + right) / 2} y={bottom + 3.8 * em}>
+        {series.xTitle}
       </text>
       {ratio && <TrueLine frame={frame} />}
     </g>

@@ -1,14 +1,20 @@
 import type { Series, SeriesPoint } from "@/lib/progress/series";
 import { MOST_SHOWN } from "./axes";
 import { DataTable } from "./data-table";
+import type { Span } from "./lay-out-chart";
 import { type Catalogue, sayDay, sayExercise } from "./record-words";
 import { Section } from "./section";
 import { SeriesChart } from "./series-chart";
 
-type Props = { readonly series: readonly Series[]; readonly catalogue: Catalogue };
+type Props = {
+  readonly series: readonly Series[];
+  /** Null where nothing is drawn. */
+  readonly span: Span | null;
+  readonly catalogue: Catalogue;
+};
 
 /** How far off on the paper, attempt by attempt: depth against across, and heights below. */
-export function ErrorsSection({ series, catalogue }: Props) {
+export function ErrorsSection({ series, span, catalogue }: Props) {
   const find = (id: Series["id"]) => series.find((each) => each.id === id && each.points.length > 0);
   const [depth, across, height] = [find("depth"), find("across"), find("height")];
   const sides = [depth && { series: depth, name: "depth" }, across && { series: across, name: "across" }];
@@ -31,11 +37,11 @@ export function ErrorsSection({ series, catalogue }: Props) {
         </>
       }
     >
-      {places.length > 0 && <SeriesChart label={labelOf([depth, across])} series={places} />}
-      {height && (
+      {span && places.length > 0 && <SeriesChart label={labelOf([depth, across])} series={places} span={span} />}
+      {span && height && (
         <>
           <h3 className="small-lettering record-second">Heights</h3>
-          <SeriesChart label={labelOf([height])} series={[{ series: height, name: "height" }]} />
+          <SeriesChart label={labelOf([height])} series={[{ series: height, name: "height" }]} span={span} />
         </>
       )}
       {words.length > 0 && (

@@ -1,6 +1,6 @@
 import type { HabitHistory } from "@/lib/progress/habit-history";
-import { MOST_SHOWN } from "./axes";
 import { DataTable } from "./data-table";
+import type { Span } from "./lay-out-chart";
 import { sayDay } from "./record-words";
 import { Section } from "./section";
 
@@ -10,11 +10,14 @@ const STATES: Readonly<Record<HabitHistory["state"], string>> = {
   gone: "gone",
 };
 
+type Props = {
+  readonly habits: readonly HabitHistory[];
+  readonly span: Span | null;
+};
+
 /** Wrong ideas that were seen in the marks, and whether they went away. */
-export function HabitsSection({ habits }: { readonly habits: readonly HabitHistory[] }) {
-  const numbers = habits.flatMap(({ points }) => points.map(({ x }) => x));
-  const last = Math.max(1, ...numbers);
-  const first = Math.max(1, last - MOST_SHOWN + 1);
+export function HabitsSection({ habits, span }: Props) {
+  const [first, last] = [span?.first.x ?? 1, span?.last.x ?? 1];
   return (
     <Section
       id="habits"
@@ -89,7 +92,8 @@ function HabitStrip({ habit, first, last }: StripProps) {
 
 function sayHowMany(habits: readonly HabitHistory[]): string {
   const count = (state: HabitHistory["state"]) => habits.filter((habit) => habit.state === state).length;
-  return `${habits.length} seen: ${count("here")} still there, ${count("fading")} fading, ${count("gone")} gone.`;
+  const seen = habits.length === 1 ? "One habit" : `${habits.length} habits`;
+  return `${seen} seen in your marks: ${count("here")} still there, ${count("fading")} fading, ${count("gone")} gone.`;
 }
 
 function rowOf({ name, state, points, firstSeen, lastSeen, goneSince }: HabitHistory): readonly string[] {

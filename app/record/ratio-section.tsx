@@ -1,14 +1,20 @@
 import type { Series } from "@/lib/progress/series";
 import { DataTable } from "./data-table";
 import { sayShown } from "./errors-section";
+import type { Span } from "./lay-out-chart";
 import { type Catalogue, sayDay, sayExercise, sayPercent } from "./record-words";
 import { Section } from "./section";
 import { SeriesChart } from "./series-chart";
 
-type Props = { readonly series: readonly Series[]; readonly catalogue: Catalogue };
+type Props = {
+  readonly series: readonly Series[];
+  /** Null where nothing is drawn. */
+  readonly span: Span | null;
+  readonly catalogue: Catalogue;
+};
 
 /** Too shallow against too deep, as a curve with its trend. */
-export function RatioSection({ series, catalogue }: Props) {
+export function RatioSection({ series, span, catalogue }: Props) {
   const ratio = series.find(({ id, points }) => id === "ratio" && points.length > 0);
   return (
     <Section
@@ -28,11 +34,12 @@ export function RatioSection({ series, catalogue }: Props) {
         )
       }
     >
-      {ratio && (
+      {span && ratio && (
         <>
           <SeriesChart
             label={`Chart of drawn depth over true depth, exercise by exercise, on a logarithmic axis. ${ratio.words}`}
             series={[{ series: ratio, name: "ratio" }]}
+            span={span}
             joined
           />
           <DataTable

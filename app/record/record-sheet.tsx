@@ -9,6 +9,7 @@ import type { AttemptRecord } from "@/lib/progress/record";
 import { summarise } from "@/lib/progress/summarise";
 import { ErrorsSection } from "./errors-section";
 import { HabitsSection } from "./habits-section";
+import { spanOf } from "./lay-out-chart";
 import { RatioSection } from "./ratio-section";
 import type { Catalogue } from "./record-words";
 import { SkillsSection } from "./skills-section";
@@ -59,12 +60,13 @@ function Kept({ finished, keeping, catalogue }: KeptProps) {
         from then on every mark is kept, and this sheet fills.
       </Empty>
     );
+  const span = spanOf(all.series);
   return (
     <>
       <SkillsSection summary={all.summary} />
-      <ErrorsSection series={all.series} catalogue={catalogue} />
-      <RatioSection series={all.series} catalogue={catalogue} />
-      <HabitsSection habits={all.habits} />
+      <ErrorsSection series={all.series} span={span} catalogue={catalogue} />
+      <RatioSection series={all.series} span={span} catalogue={catalogue} />
+      <HabitsSection habits={all.habits} span={span} />
     </>
   );
 }

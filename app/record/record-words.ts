@@ -1,3 +1,6 @@
+import { sheetWords, UNIT_WORDS } from "@/app/_course/course-words";
+import { readVariantId } from "@/app/_course/variant-id";
+
 /** The course, as far as its titles are needed. */
 export type Catalogue = readonly { readonly id: string; readonly title: string }[];
 
@@ -9,13 +12,22 @@ export function sayDay(when: string): string {
     : new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "short", year: "numeric" }).format(time);
 }
 
-/** An exercise's title; one that the course does not have goes by its identifier in words. */
+/** An exercise's title; a generated one goes by its unit and number, another that the course lacks by its identifier in words. */
 export function sayExercise(id: string, catalogue: Catalogue): string {
   const title = catalogue.find((each) => each.id === id)?.title;
+  if (title !== undefined) return title;
+  const variant = readVariantId(id);
+  if (variant)
+    return `${UNIT_WORDS[variant.unit].title}, level ${variant.level}, ${sheetWords({ variant: variant.seed })}`;
   const words = id.replaceAll("-", " ");
-  return title ?? words.charAt(0).toUpperCase() + words.slice(1);
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 export function sayPercent(share: number): string {
   return `${Math.round(100 * share)} %`;
+}
+
+/** How surely a skill is known: never quite to the full, since nothing is. */
+export function sayKnown(probability: number): string {
+  return `${Math.floor(100 * probability)} %`;
 }

@@ -3,15 +3,16 @@
 import { useId } from "react";
 import type { Series } from "@/lib/progress/series";
 import { AxisFrame } from "./axis-frame";
-import { type Drawn, type Frame, layOut } from "./lay-out-chart";
+import { type Drawn, type Frame, layOut, type Span } from "./lay-out-chart";
 import { SeriesLine } from "./series-line";
 import { FORMS } from "./symbol";
 import { useRoom } from "./use-room";
+import "./chart.css";
 
 /** Heights in letters, for each width in letters. */
 const HEIGHT_SHARE = 0.4;
-const LEAST_HEIGHT = 14;
-const MOST_HEIGHT = 21;
+const LEAST_HEIGHT = 15;
+const MOST_HEIGHT = 22;
 
 /** Names one over another are this far apart, letters. */
 const NAME_APART = 1.15;
@@ -19,17 +20,18 @@ const NAME_APART = 1.15;
 type Props = {
   readonly label: string;
   readonly series: readonly { readonly series: Series; readonly name: string }[];
+  readonly span: Span;
   /** The points are joined to a curve. */
   readonly joined?: boolean;
 };
 
 /** One or more series of the same kind over the attempts, with their trends. */
-export function SeriesChart({ label, series, joined = false }: Props) {
+export function SeriesChart({ label, series, span, joined = false }: Props) {
   const [box, { width, em }] = useRoom<HTMLDivElement>();
   const clip = useId();
   const height = Math.round(Math.min(MOST_HEIGHT * em, Math.max(LEAST_HEIGHT * em, width * HEIGHT_SHARE)));
   const drawn = series.map((each, i): Drawn => ({ ...each, form: FORMS[i] ?? "dot" }));
-  const frame = layOut(drawn, width, height, em);
+  const frame = layOut(drawn, span, width, height, em);
   const [first] = drawn;
   return (
     <div ref={box} className="chart-box">

@@ -2,6 +2,9 @@ import type { Series, SeriesPoint } from "@/lib/progress/series";
 import type { Drawn, Frame } from "./lay-out-chart";
 import { ChartSymbol, PastEdge } from "./symbol";
 
+/** Smaller than this, pixels, a dot and a square look the same. */
+const LEAST_SIZE_PX = 3;
+
 type Props = {
   readonly drawn: Drawn;
   readonly frame: Frame;
@@ -15,15 +18,13 @@ type Props = {
 export function SeriesLine({ drawn: { series, form }, frame, clip, joined }: Props) {
   const { x, y, em } = frame;
   const shown = series.points.filter((point) => x.holds(point.x));
-  const size = 0.26 * em;
+  const apart = x.at(2) - x.at(1);
+  const size = Math.max(LEAST_SIZE_PX, Math.min(0.26 * em, 0.4 * apart));
   return (
     <g>
       <g clipPath={`url(#${clip})`}>
         {joined && shown.length > 1 && (
           <path className="chart-curve" d={pathOf(shown.map((point) => [x.at(point.x), y.onward(point.y)]))} />
-        )}
-        {series.trend && (
-          <path className="chart-trend" data-form={form} data-trend={series.id} d={trendPath(series.trend, frame)} />
         )}
       </g>
       {shown.map((point) =>
@@ -40,12 +41,17 @@ export function SeriesLine({ drawn: { series, form }, frame, clip, joined }: Pro
           />
         ),
       )}
+      <g clipPath={`url(#${clip})`}>
+        {series.trend && (
+          <path className="chart-trend" data-form={form} data-trend={series.id} d={trendPath(series.trend, frame)} />
+        )}
+      </g>
     </g>
   );
 }
 
 function sayPast({ y }: SeriesPoint, { unit }: Series): string {
-  return unit === "mm" ? y.toFixed(0) : y.toFixed(2);
+  return unit === "mm" ? y.toFixed(1) : y.toFixed(2);
 }
 
 /** A straight line on the chart's own scale. */

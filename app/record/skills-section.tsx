@@ -1,9 +1,10 @@
 import { UNIT_WORDS } from "@/app/_course/course-words";
+import { sayBeside } from "@/app/_progress/say-beside";
 import { nameInside } from "@/lib/progress/skill-of";
 import type { SkillSummary, Summary } from "@/lib/progress/summarise";
 import { MASTERED_AT } from "@/lib/progress/trace-skill";
 import { DataTable } from "./data-table";
-import { sayDay, sayPercent } from "./record-words";
+import { sayDay, sayKnown, sayPercent } from "./record-words";
 import { Section } from "./section";
 
 /** Every skill begun: how surely it is known, as a bar, and what the marks say. */
@@ -19,8 +20,8 @@ export function SkillsSection({ summary }: { readonly summary: Summary }) {
           <p>{summary.words}</p>
           <p className="record-key">
             A bar is how surely your marks show that you know the skill. From {sayPercent(MASTERED_AT)} on it is
-            mastered, and the bar is full black; until then it is hatched. A mastered skill comes back now and then,
-            each time after a longer while.
+            mastered, and the bar is solid; until then it is hatched. A mastered skill comes back now and then, each
+            time after a longer while.
           </p>
           {notBegun.length > 0 && <p className="record-key">Not begun: {notBegun.map(nameInside).join(", ")}.</p>}
         </>
@@ -28,6 +29,7 @@ export function SkillsSection({ summary }: { readonly summary: Summary }) {
     >
       {begun.length === 0 && <p>No mark of yours speaks for a skill of the course yet.</p>}
       <ul className="skill-bars">
+        {begun.length > 0 && <BarScale />}
         {begun.map((skill) => (
           <SkillBar key={skill.id} skill={skill} />
         ))}
@@ -40,6 +42,24 @@ export function SkillsSection({ summary }: { readonly summary: Summary }) {
         />
       )}
     </Section>
+  );
+}
+
+/** The scale of the bars: from not known at all to surely known. */
+function BarScale() {
+  return (
+    <li className="skill-bar bar-scale" aria-hidden="true">
+      <svg className="bar" aria-hidden="true" focusable="false">
+        {[0, 0.5, MASTERED_AT].map((share) => (
+          <g key={share}>
+            <line className="bar-tick" x1={`${100 * share}%`} x2={`${100 * share}%`} y1="70%" y2="100%" />
+            <text x={`${100 * share}%`} y="55%" textAnchor={share === 0 ? "start" : "middle"}>
+              {sayPercent(share)}
+            </text>
+          </g>
+        ))}
+      </svg>
+    </li>
   );
 }
 
@@ -66,8 +86,8 @@ function SkillBar({ skill }: { readonly skill: SkillSummary }) {
         <rect className="bar-frame" width="100%" y="25%" height="50%" />
         <line className="bar-line" x1={`${100 * MASTERED_AT}%`} x2={`${100 * MASTERED_AT}%`} y1="5%" y2="95%" />
       </svg>
-      <span className="skill-share">{sayPercent(probability)}</span>
-      <span className="skill-words">{words}</span>
+      <span className="skill-share">{sayKnown(probability)}</span>
+      <span className="skill-words">{sayBeside(words, name)}</span>
     </li>
   );
 }
@@ -78,7 +98,7 @@ function rowOf({ name, unit, probability, marks, right, masteredOn, dueInDays }:
     name,
     UNIT_WORDS[unit].title,
     masteredOn === null ? "shaky" : "mastered",
-    sayPercent(probability),
+    sayKnown(probability),
     String(marks),
     String(right),
     masteredOn === null ? "not yet" : sayDay(masteredOn),
