@@ -69,10 +69,13 @@ test.describe("on a phone", () => {
     await openExercise(page, exercise.id);
     const high = async () => (await page.locator(".plan-keys").boundingBox())?.height ?? 0;
     const before = await high();
+    const laid = await page.locator("#plan-drawing").getAttribute("transform");
     await page.getByRole("button", { name: "Picture", exact: true }).tap();
     await expect(page.locator("#picture-drawing")).toBeHidden();
     expect(await high()).toBeGreaterThan(before * 1.3);
     await page.getByRole("button", { name: "Picture", exact: true }).tap();
+    // The plan is where it was, once it has been laid out anew.
+    await expect(page.locator("#plan-drawing")).toHaveAttribute("transform", laid ?? "");
     for (const place of places) {
       const { x, y } = await toPage(page, place, "plan");
       await page.touchscreen.tap(x, y);
