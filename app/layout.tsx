@@ -1,7 +1,7 @@
 import type { Metadata, Viewport } from "next";
 import { cookies } from "next/headers";
 import type { ReactNode } from "react";
-import { LOOK_COOKIE, readLook } from "./_look/look";
+import { LOOK_COOKIE, readLook } from "./_parts/look/look";
 import "@fontsource/architects-daughter/latin-400.css";
 import "@fontsource/national-park/latin-400.css";
 import "@fontsource/national-park/latin-600.css";

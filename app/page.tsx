@@ -1,11 +1,11 @@
 import type { Metadata } from "next";
-import { readCourse } from "./_course/course";
 import { CoverDrawing } from "./_home/cover-drawing";
 import { KeepWork } from "./_home/keep-work";
 import { NextStep } from "./_home/next-step";
 import { Standing } from "./_home/standing";
 import { UnitList } from "./_home/unit-list";
-import { LookSwitch } from "./_look/look-switch";
+import { readCourse } from "./_parts/course/course";
+import { LookSwitch } from "./_parts/look/look-switch";
 import "./_home/home.css";
 
 export const metadata: Metadata = { title: "Plasterline: draw a set in perspective from its plan" };

@@ -1,11 +1,11 @@
 "use client";
 
 import { type ChangeEvent, useRef, useState } from "react";
+import { type Back, bringBack, copyProgress, erase } from "@/app/_parts/kept-work/copy-work";
+import { findShelf } from "@/app/_parts/kept-work/shelf";
+import { shelfChanged, useShelf } from "@/app/_parts/kept-work/use-shelf";
 import { Press } from "@/app/_parts/press";
 import { saveFile } from "@/app/_parts/save-file";
-import { type Back, bringBack, copyProgress, erase } from "@/app/_progress/copy-work";
-import { findShelf } from "@/app/_progress/shelf";
-import { shelfChanged, useShelf } from "@/app/_progress/use-shelf";
 
 const COPY_NAME = "plasterline-work.json";
 

@@ -2,9 +2,9 @@
 
 import Link from "next/link";
 import { useMemo } from "react";
-import { forgetAttempt, keptAttempt } from "@/app/_progress/keep";
-import { findShelf } from "@/app/_progress/shelf";
-import { type OnShelf, useShelf } from "@/app/_progress/use-shelf";
+import { forgetAttempt, keptAttempt } from "@/app/_parts/kept-work/keep";
+import { findShelf } from "@/app/_parts/kept-work/shelf";
+import { type OnShelf, useShelf } from "@/app/_parts/kept-work/use-shelf";
 import { type CourseItem, nextExercise } from "@/lib/progress/next-exercise";
 
 /** An exercise as the home page knows it. */

@@ -1,6 +1,6 @@
 "use client";
 
-import { useShelf } from "@/app/_progress/use-shelf";
+import { useShelf } from "@/app/_parts/kept-work/use-shelf";
 
 /** The student's own record of one exercise. */
 export function RecordCell({ id, version }: { readonly id: string; readonly version: number }) {

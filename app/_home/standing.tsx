@@ -2,8 +2,8 @@
 
 import Link from "next/link";
 import { useMemo } from "react";
-import { sayBeside } from "@/app/_progress/say-beside";
-import { useShelf } from "@/app/_progress/use-shelf";
+import { sayBeside } from "@/app/_parts/kept-work/say-beside";
+import { useShelf } from "@/app/_parts/kept-work/use-shelf";
 import { type SkillSummary, summarise } from "@/lib/progress/summarise";
 
 /** Of each kind so many are named here, those to be practised first; the record has them all. */

@@ -1,5 +1,5 @@
 import Link from "next/link";
-import { skillWords, UNIT_WORDS } from "@/app/_course/course-words";
+import { skillWords, UNIT_WORDS } from "@/app/_parts/course/course-words";
 import { StillDrawing } from "@/app/_sheet/still-drawing";
 import { displayBounds } from "@/lib/drawing/display-bounds";
 import type { DisplayItem, Stroke } from "@/lib/drawing/display-list";

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { readCourse } from "@/app/_course/course";
-import { LookDisclosure } from "@/app/_look/look-switch";
+import { readCourse } from "@/app/_parts/course/course";
+import { LookDisclosure } from "@/app/_parts/look/look-switch";
 import { PlainPage } from "@/app/_parts/plain-page";
 import { RecordSheet } from "./record-sheet";
 import "./record.css";

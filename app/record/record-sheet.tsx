@@ -1,8 +1,8 @@
 "use client";
 
 import { type ReactNode, useMemo } from "react";
+import { useShelf } from "@/app/_parts/kept-work/use-shelf";
 import { PressLink } from "@/app/_parts/press";
-import { useShelf } from "@/app/_progress/use-shelf";
 import { errorSeries } from "@/lib/progress/error-series";
 import { habitHistory } from "@/lib/progress/habit-history";
 import type { AttemptRecord } from "@/lib/progress/record";

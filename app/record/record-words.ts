@@ -1,5 +1,5 @@
-import { sheetWords, UNIT_WORDS } from "@/app/_course/course-words";
-import { readVariantId } from "@/app/_course/variant-id";
+import { sheetWords, UNIT_WORDS } from "@/app/_parts/course/course-words";
+import { readVariantId } from "@/app/_parts/course/variant-id";
 
 /** The course, as far as its titles are needed. */
 export type Catalogue = readonly { readonly id: string; readonly title: string }[];

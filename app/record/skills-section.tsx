@@ -1,5 +1,5 @@
-import { UNIT_WORDS } from "@/app/_course/course-words";
-import { sayBeside } from "@/app/_progress/say-beside";
+import { UNIT_WORDS } from "@/app/_parts/course/course-words";
+import { sayBeside } from "@/app/_parts/kept-work/say-beside";
 import { nameInside } from "@/lib/progress/skill-of";
 import type { SkillSummary, Summary } from "@/lib/progress/summarise";
 import { MASTERED_AT } from "@/lib/progress/trace-skill";

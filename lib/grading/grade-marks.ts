@@ -103,7 +103,7 @@ function gradeMark(
 ): GradedMark {
   const within = judged.offMm !== null && judged.offMm <= toleranceMm;
   const words: FeedbackWords = {
-    where: sayWhere(judged, within, toleranceMm, scaleRatio),
+    where: sayWhere(judged, exercise.task.kind, within, toleranceMm, scaleRatio),
     means: within ? "" : sayMeaning(judged, exercise),
     why: (!within && asked && sayHabits(habits, asked)) || sayWhy(judged, within, exercise),
     how: within ? "" : sayHow(judged, exercise),

@@ -1,4 +1,4 @@
-import type { Exercise } from "../exercise/exercise";
+import type { Exercise, TaskKind } from "../exercise/exercise";
 import { printLength } from "../measure/print-length";
 import { downstageHalfShare } from "../perspective/foreshortening";
 import { project } from "../perspective/project";
@@ -13,7 +13,7 @@ const ON_PLASTER_LINE_M = 1e-6;
 
 /** The fact of foreshortening behind an error, with this exercise's own numbers; for a good mark, the rule it kept. */
 export function sayWhy(judged: Judged, within: boolean, exercise: Exercise): string {
-  if (within) return sayRuleKept(judged);
+  if (within) return sayRuleKept(judged, exercise.task.kind);
   if (!judged.seen) return "";
   if (judged.plan && "height" in judged.plan) return sayWhyHeight(judged, judged.plan.height, exercise);
   const up = Math.abs(judged.seen[1] - judged.target[1]);
@@ -26,7 +26,7 @@ export function sayWhy(judged: Judged, within: boolean, exercise: Exercise): str
   return up >= MOSTLY_DEPTH * across ? sayWhyDepth(judged, exercise) : sayWhyAcross(judged, exercise);
 }
 
-function sayRuleKept({ point }: Judged): string {
+function sayRuleKept({ point }: Judged, kind: TaskKind): string {
   const y = point.at[1];
   if (!meansPlace(point)) {
     return Math.abs(y) < ON_PLASTER_LINE_M
@@ -35,6 +35,8 @@ function sayRuleKept({ point }: Judged): string {
   }
   if (Math.abs(y) < ON_PLASTER_LINE_M) return "On the plaster line everything is true size.";
   if (y < 0) return "Before the plaster line things are drawn larger than true size, and you let the ray run forward.";
+  if (kind === "picture-to-plan")
+    return "You let the floor lengthen again as it goes upstage, and carried the offset out along its ray to the true size.";
   return "You let the floor shorten as it goes upstage, and drew the offset in by the same amount.";
 }
 

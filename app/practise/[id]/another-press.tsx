@@ -1,7 +1,7 @@
 "use client";
 
-import type { SheetPlace } from "@/app/_course/course-words";
-import { freshSeed, variantId } from "@/app/_course/variant-id";
+import type { SheetPlace } from "@/app/_parts/course/course-words";
+import { freshSeed, variantId } from "@/app/_parts/course/variant-id";
 import { Press } from "@/app/_parts/press";
 import { usePracticeRoom } from "./practice-context";
 

@@ -14,9 +14,9 @@ import {
   removeLine,
   takeHint,
   undoMove,
-} from "@/app/_progress/attempt";
-import { keepAttempt, keepFinished, keptAttempt } from "@/app/_progress/keep";
-import { findShelf, type Shelf } from "@/app/_progress/shelf";
+} from "@/app/_parts/kept-work/attempt";
+import { keepAttempt, keepFinished, keptAttempt } from "@/app/_parts/kept-work/keep";
+import { findShelf, type Shelf } from "@/app/_parts/kept-work/shelf";
 import type { ConstructionLine } from "@/app/_sheet/construction-line";
 import type { Exercise } from "@/lib/exercise/exercise";
 import type { PointingDevice } from "@/lib/exercise/marks";
@@ -39,7 +39,7 @@ export type Practice = {
   readonly rest: () => void;
   readonly undo: () => void;
   readonly commit: () => void;
-  readonly next: (score: number | null) => void;
+  readonly next: () => void;
   readonly again: () => void;
   readonly draw: (line: Omit<ConstructionLine, "id">) => void;
   readonly rub: (id: number) => void;
@@ -76,12 +76,10 @@ export function createPractice(exercise: Exercise, now: () => Date = () => new D
       rest: () => keep(get().attempt),
       undo: () => keep(undoMove(get().attempt)),
       commit: () => keep(commitMark(get().attempt, exercise.task.marks)),
-      next: (score) => {
+      next: () => {
         const attempt = goOn(get().attempt);
         const done = isFinished(attempt, exercise.task.marks) && get().attempt.correcting;
-        if (done && shelf && score !== null) {
-          keepFinished(shelf, recordOf(exercise, attempt, now()));
-        }
+        if (done && shelf) keepFinished(shelf, recordOf(exercise, attempt, now()));
         keep(attempt);
       },
       again: () => keep({ ...newAttempt(exercise), figure: get().attempt.figure }),

@@ -1,8 +1,8 @@
 "use client";
 
 import { useMemo, useState } from "react";
-import type { SheetPlace } from "@/app/_course/course-words";
-import { type Place, stepOf } from "@/app/_progress/attempt";
+import type { SheetPlace } from "@/app/_parts/course/course-words";
+import { type Place, stepOf } from "@/app/_parts/kept-work/attempt";
 import type { CatchPoint } from "@/app/_sheet/catch-points";
 import type { NudgeStep } from "@/app/_sheet/constrain";
 import { useMark } from "@/app/_sheet/use-mark";
@@ -127,7 +127,6 @@ export function Board({ sheet }: { readonly sheet: SheetPlace }) {
           asked={asked}
           step={step}
           graded={graded}
-          grade={grade}
           mark={mark}
           size={size}
           onSize={setSize}

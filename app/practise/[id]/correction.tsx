@@ -1,7 +1,7 @@
 "use client";
 
 import { memo, useMemo } from "react";
-import type { Place } from "@/app/_progress/attempt";
+import type { Place } from "@/app/_parts/kept-work/attempt";
 import { DrawList } from "@/app/_sheet/draw-list";
 import { AtPoint, IdeaMark, OwnMark, PlainLine, TrueMark } from "@/app/_sheet/end-marks";
 import { OWN_LINES, TRUE_LINES } from "@/lib/drawing/draw-edges";

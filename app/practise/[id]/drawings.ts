@@ -1,4 +1,4 @@
-import type { Place } from "@/app/_progress/attempt";
+import type { Place } from "@/app/_parts/kept-work/attempt";
 import { letterName } from "@/lib/drawing/clear-lettering";
 import type { DisplayItem, DisplayList, DrawingPoint, Stroke } from "@/lib/drawing/display-list";
 import { drawEdges, type EdgeStyle, GIVEN_LINES, OWN_LINES } from "@/lib/drawing/draw-edges";

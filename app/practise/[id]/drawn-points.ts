@@ -1,4 +1,4 @@
-import type { Place } from "@/app/_progress/attempt";
+import type { Place } from "@/app/_parts/kept-work/attempt";
 import type { Exercise } from "@/lib/exercise/exercise";
 import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
 import type { Mark } from "@/lib/exercise/marks";

@@ -1,8 +1,8 @@
 "use client";
 
 import { useEffect, useRef } from "react";
+import { hintsTaken } from "@/app/_parts/kept-work/attempt";
 import { Press } from "@/app/_parts/press";
-import { hintsTaken } from "@/app/_progress/attempt";
 import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
 import { sayHow } from "@/lib/grading/say-how";
 import { HINT_COST, MOST_HINTS } from "@/lib/grading/score";

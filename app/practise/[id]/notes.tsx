@@ -6,7 +6,7 @@ import type { NudgeStep } from "@/app/_sheet/constrain";
 import type { useMark } from "@/app/_sheet/use-mark";
 import type { Exercise } from "@/lib/exercise/exercise";
 import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
-import type { Grade, GradedMark } from "@/lib/grading/grade";
+import type { GradedMark } from "@/lib/grading/grade";
 import { Hints } from "./hints";
 import { NudgePad } from "./nudge-pad";
 import { planeOf } from "./plane-of";
@@ -19,7 +19,6 @@ type Props = {
   readonly asked: ProjectedPoint;
   readonly step: number;
   readonly graded: GradedMark | null;
-  readonly grade: Grade;
   readonly mark: ReturnType<typeof useMark>;
   readonly size: NudgeStep;
   readonly onSize: (size: NudgeStep) => void;
@@ -29,7 +28,7 @@ type Props = {
 };
 
 /** The step beside the drawings: what to place now, then what happened. */
-export function Notes({ asked, step, graded, grade, mark, size, onSize, player, fixed }: Props) {
+export function Notes({ asked, step, graded, mark, size, onSize, player, fixed }: Props) {
   const { exercise } = usePracticeRoom();
   const count = exercise.task.marks.length;
   return (
@@ -38,7 +37,7 @@ export function Notes({ asked, step, graded, grade, mark, size, onSize, player, 
         Step {step + 1} of {count}
       </p>
       {graded ? (
-        <Corrected graded={graded} asked={asked} step={step} grade={grade} player={player} />
+        <Corrected graded={graded} asked={asked} step={step} player={player} />
       ) : (
         <Asked asked={asked} step={step} mark={mark} size={size} onSize={onSize} player={player} fixed={fixed} />
       )}
@@ -99,15 +98,14 @@ function Corrected({
   graded,
   asked,
   step,
-  grade,
   player,
-}: Pick<Props, "asked" | "step" | "grade" | "player"> & { readonly graded: GradedMark }) {
+}: Pick<Props, "asked" | "step" | "player"> & { readonly graded: GradedMark }) {
   const { exercise, store, points } = usePracticeRoom();
   const next = points.get(exercise.task.marks[step + 1] ?? "");
   const press = useRef<HTMLButtonElement>(null);
   useEffect(() => press.current?.focus({ preventScroll: true }), []);
   const reading = planeOf(exercise) === "plan";
-  const [where, ...rest] = correctionWords(graded, asked, exercise);
+  const [where, ...rest] = correctionWords(graded);
   return (
     <>
       <h2 className="notes-title">
@@ -125,7 +123,7 @@ function Corrected({
       </Words>
       <div className="notes-presses">
         {exercise.task.kind === "plan-to-picture" && <Press onClick={player.play}>Show how</Press>}
-        <Press ref={press} weight="main" className="grow" onClick={() => store.getState().next(grade.score)}>
+        <Press ref={press} weight="main" className="grow" onClick={() => store.getState().next()}>
           {next ? `Next: ${stepTitle(next).replace(/^The/, "the")}` : "See the whole drawing"}
         </Press>
       </div>

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { cache } from "react";
-import { findExercise, readCourse } from "@/app/_course/course";
+import { findExercise, readCourse } from "@/app/_parts/course/course";
 import { PlainPage } from "@/app/_parts/plain-page";
 import { Practise } from "./practise";
 

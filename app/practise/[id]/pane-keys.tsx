@@ -1,7 +1,7 @@
 "use client";
 
 import type { KeyboardEvent, ReactNode } from "react";
-import type { Place } from "@/app/_progress/attempt";
+import type { Place } from "@/app/_parts/kept-work/attempt";
 import { ZOOM_STEP } from "@/app/_sheet/pane-state";
 import { useSheet } from "@/app/_sheet/sheet-context";
 import type { Plane } from "@/app/_sheet/view";

@@ -2,7 +2,7 @@
 
 import { createContext, useContext } from "react";
 import { useStore } from "zustand";
-import type { Place } from "@/app/_progress/attempt";
+import type { Place } from "@/app/_parts/kept-work/attempt";
 import type { Exercise } from "@/lib/exercise/exercise";
 import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
 import type { Edge } from "@/lib/plan/edge";

@@ -1,8 +1,8 @@
 "use client";
 
 import { useEffect, useMemo, useState } from "react";
-import type { SheetPlace } from "@/app/_course/course-words";
-import { isFinished } from "@/app/_progress/attempt";
+import type { SheetPlace } from "@/app/_parts/course/course-words";
+import { isFinished } from "@/app/_parts/kept-work/attempt";
 import { SheetContext } from "@/app/_sheet/sheet-context";
 import { createSheetViews } from "@/app/_sheet/sheet-views";
 import type { Exercise } from "@/lib/exercise/exercise";

@@ -7,7 +7,6 @@ import type { GradedMark } from "@/lib/grading/grade";
 import { planeOf } from "./plane-of";
 import { usePractice, usePracticeRoom } from "./practice-context";
 import {
-  correctionWords,
   heightWords,
   picturePlaceWords,
   planPlaceWords,
@@ -45,7 +44,7 @@ export function ReadAloud({
   }, [pending, exercise]);
 
   const words = graded
-    ? `${stepTitle(asked)}: ${Math.round(graded.score)} of 100. ${correctionWords(graded, asked, exercise).join(" ")}`
+    ? `${stepTitle(asked)}: ${Math.round(graded.score)} of 100. ${graded.feedback}`
     : `Step ${step + 1} of ${exercise.task.marks.length}. ${askWords(asked, exercise)} ${heightWords(asked, exercise)}`;
   return (
     <>

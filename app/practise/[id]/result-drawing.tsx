@@ -1,7 +1,7 @@
 "use client";
 
 import { useMemo } from "react";
-import type { Place } from "@/app/_progress/attempt";
+import type { Place } from "@/app/_parts/kept-work/attempt";
 import { OwnMark, PlainLine, TrueMark } from "@/app/_sheet/end-marks";
 import { StillDrawing } from "@/app/_sheet/still-drawing";
 import { displayBounds } from "@/lib/drawing/display-bounds";

@@ -19,7 +19,7 @@ export type Stray = { readonly size: number; readonly lean: number } | null;
 export type Strays = { readonly depth: Stray; readonly across: Stray; readonly height: Stray };
 
 /** The errors on the stage told apart: along the depth, across, and of heights. */
-export function strays(marks: readonly GradedMark[]): Strays {
+function strays(marks: readonly GradedMark[]): Strays {
   const floor = marks.flatMap(({ plan }) => (plan && "across" in plan ? [plan] : []));
   const heights = marks.flatMap(({ plan }) => (plan && "height" in plan ? [plan.height] : []));
   return {

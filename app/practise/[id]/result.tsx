@@ -2,11 +2,11 @@
 
 import Link from "next/link";
 import { useEffect, useMemo, useRef } from "react";
-import { type SheetPlace, sheetWords } from "@/app/_course/course-words";
-import { LookDisclosure } from "@/app/_look/look-switch";
+import { type SheetPlace, sheetWords } from "@/app/_parts/course/course-words";
+import { markSetOf } from "@/app/_parts/kept-work/attempt";
+import { LookDisclosure } from "@/app/_parts/look/look-switch";
 import { Press, PressLink } from "@/app/_parts/press";
 import { saveFile } from "@/app/_parts/save-file";
-import { markSetOf } from "@/app/_progress/attempt";
 import { printScale } from "@/lib/measure/scale";
 import { AnotherPress } from "./another-press";
 import { planeOf } from "./plane-of";
@@ -78,6 +78,7 @@ export function Result({ sheet, next }: Props) {
             <Onward sheet={sheet} next={next} />
             <Press onClick={() => store.getState().again()}>{reading ? "Read it again" : "Draw it again"}</Press>
             <Press onClick={download}>Save the marks</Press>
+            <PressLink href="/record">Your record</PressLink>
           </div>
         </section>
         <ResultTable grade={grade} />

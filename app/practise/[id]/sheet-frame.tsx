@@ -2,8 +2,8 @@
 
 import Link from "next/link";
 import { type ReactNode, useEffect, useLayoutEffect, useMemo, useRef } from "react";
-import type { SheetPlace } from "@/app/_course/course-words";
-import { LookDisclosure, LookSwitch } from "@/app/_look/look-switch";
+import type { SheetPlace } from "@/app/_parts/course/course-words";
+import { LookDisclosure, LookSwitch } from "@/app/_parts/look/look-switch";
 import { useSheet } from "@/app/_sheet/sheet-context";
 import type { Grade } from "@/lib/grading/grade";
 import { planeOf } from "./plane-of";

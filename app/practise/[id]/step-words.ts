@@ -1,4 +1,4 @@
-import type { Place } from "@/app/_progress/attempt";
+import type { Place } from "@/app/_parts/kept-work/attempt";
 import type { Exercise } from "@/lib/exercise/exercise";
 import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
 import type { GradedMark } from "@/lib/grading/grade";
@@ -8,7 +8,6 @@ import { paperWorth } from "@/lib/perspective/foreshortening";
 import type { NamedPoint } from "@/lib/plan/named-point";
 import { sayPoint } from "@/lib/plan/say-point";
 import { floorHeight } from "@/lib/stage/stage";
-import { planeOf } from "./plane-of";
 
 /** Nearer to a line than this a point stands on it, metres. */
 const ON_LINE_M = 0.0005;
@@ -26,7 +25,7 @@ export function planWords(point: NamedPoint, units: LengthUnits): string {
 }
 
 /** How high the point is above what it stands on; null for a point on the floor. */
-export function heightOf(point: NamedPoint, exercise: Pick<Exercise, "stage">): number | null {
+function heightOf(point: NamedPoint, exercise: Pick<Exercise, "stage">): number | null {
   const height = point.at[2] - floorHeight(exercise.stage, point.at[1]);
   return point.onFloor && point.base === 0 ? null : height;
 }
@@ -91,22 +90,7 @@ function depthWords(y: number, units: LengthUnits): string {
   return `${printLength(Math.abs(y), units)} ${y > 0 ? "upstage" : "downstage"} of the plaster line`;
 }
 
-/** What was measured, where the mark lies on one drawing and is held against the other. */
-const MEASURED_IN_PICTURE = "That is in the picture, with your place drawn back into it.";
-/** The rule that a reading back within the tolerance has kept: the converse of the one for drawing. */
-const KEPT_READING =
-  "You let the floor lengthen again as it goes upstage, and carried the offset out along its ray to the true size.";
-
 /** The correction's sentences, in the order they are said. */
-export function correctionWords(
-  { words, offMm, toleranceMm }: GradedMark,
-  point: NamedPoint,
-  exercise: Exercise,
-): readonly string[] {
-  const { where, means, why, how } = words;
-  const said =
-    planeOf(exercise) === "plan" && offMm !== null
-      ? [where, MEASURED_IN_PICTURE, means, offMm <= toleranceMm && point.at[1] > ON_LINE_M ? KEPT_READING : why, how]
-      : [where, means, why, how];
-  return said.filter((sentence) => sentence !== "");
+export function correctionWords({ words: { where, means, why, how } }: GradedMark): readonly string[] {
+  return [where, means, why, how].filter((sentence) => sentence !== "");
 }

@@ -1,6 +1,6 @@
 "use client";
 
-import { type SheetPlace, sheetWords, UNIT_WORDS } from "@/app/_course/course-words";
+import { type SheetPlace, sheetWords, UNIT_WORDS } from "@/app/_parts/course/course-words";
 import type { Grade } from "@/lib/grading/grade";
 import { printScale } from "@/lib/measure/scale";
 import { usePracticeRoom } from "./practice-context";

@@ -1,7 +1,7 @@
 "use client";
 
 import { useMemo } from "react";
-import { markSetOf } from "@/app/_progress/attempt";
+import { markSetOf } from "@/app/_parts/kept-work/attempt";
 import type { Grade } from "@/lib/grading/grade";
 import { gradeMarks } from "@/lib/grading/grade-marks";
 import { usePractice, usePracticeRoom } from "./practice-context";

@@ -1,5 +1,5 @@
 import type { StoreApi } from "zustand/vanilla";
-import type { Place } from "@/app/_progress/attempt";
+import type { Place } from "@/app/_parts/kept-work/attempt";
 import { viewOfPane } from "@/app/_sheet/pane-state";
 import type { SheetViews } from "@/app/_sheet/sheet-views";
 import { type Plane, toPx } from "@/app/_sheet/view";

@@ -3,9 +3,9 @@ import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it } from "vitest";
 import { NextStep, type Sheet } from "@/app/_home/next-step";
 import { Standing } from "@/app/_home/standing";
-import { beginMove, commitMark, goOn, moveMark, newAttempt } from "@/app/_progress/attempt";
-import { keepAttempt, keepFinished, keptAttempt } from "@/app/_progress/keep";
-import { shelfChanged } from "@/app/_progress/use-shelf";
+import { beginMove, commitMark, goOn, moveMark, newAttempt } from "@/app/_parts/kept-work/attempt";
+import { keepAttempt, keepFinished, keptAttempt } from "@/app/_parts/kept-work/keep";
+import { shelfChanged } from "@/app/_parts/kept-work/use-shelf";
 import { aRecord, day, marksFor } from "../../progress/records";
 
 const COURSE: readonly Sheet[] = [

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it, vi } from "vitest";
-import type { SheetPlace } from "@/app/_course/course-words";
+import type { SheetPlace } from "@/app/_parts/course/course-words";
 import { Practise } from "@/app/practise/[id]/practise";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { readExercise } from "@/lib/exercise/read-exercise";
@@ -60,7 +60,9 @@ describe("a sheet whose plan is read back", () => {
   it("is marked, corrected and finished by keys, with the words for a reading", async () => {
     const { container } = show();
     await markByKeys("{ArrowUp}{Shift>}{ArrowUp}{/Shift}{Enter}");
-    expect(screen.getByText("That is in the picture, with your place drawn back into it.")).toBeVisible();
+    expect(container.querySelector(".notes-where")).toHaveTextContent(
+      "in the picture, were your place drawn back into it",
+    );
     expect(container.querySelectorAll("#plan-drawing .true-mark")).toHaveLength(1);
     expect(container.querySelectorAll("#picture-drawing .mark-ring")).toHaveLength(1);
     expect(screen.queryByRole("button", { name: "Show how" })).toBeNull();

@@ -1,8 +1,8 @@
 import { act, render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it, vi } from "vitest";
-import { keepFinished } from "@/app/_progress/keep";
-import { shelfChanged } from "@/app/_progress/use-shelf";
+import { keepFinished } from "@/app/_parts/kept-work/keep";
+import { shelfChanged } from "@/app/_parts/kept-work/use-shelf";
 import { RecordSheet } from "@/app/record/record-sheet";
 import { type AttemptRecord, RECORD_FORMAT } from "@/lib/progress/record";
 import { aMark, aRecord, day, evidenceFor, marksFor } from "../../progress/records";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { beginMove, commitMark, moveMark, newAttempt } from "@/app/_progress/attempt";
-import { bringBack, copyProgress, erase } from "@/app/_progress/copy-work";
+import { beginMove, commitMark, moveMark, newAttempt } from "@/app/_parts/kept-work/attempt";
+import { bringBack, copyProgress, erase } from "@/app/_parts/kept-work/copy-work";
 import {
   keepAttempt,
   keepFinished,
@@ -9,13 +9,13 @@ import {
   keptAttempt,
   keptRecords,
   MOST_FINISHED,
-} from "@/app/_progress/keep";
-import { everythingFinished, keptFinished } from "@/app/_progress/kept-finished";
-import { readAttempt } from "@/app/_progress/read-attempt";
-import { recordRun } from "@/app/_progress/record";
-import { FINISHED_KEY, keysOf } from "@/app/_progress/shelf";
+} from "@/app/_parts/kept-work/keep";
+import { everythingFinished, keptFinished } from "@/app/_parts/kept-work/kept-finished";
+import { readAttempt } from "@/app/_parts/kept-work/read-attempt";
+import { recordRun } from "@/app/_parts/kept-work/record";
+import { FINISHED_KEY, keysOf } from "@/app/_parts/kept-work/shelf";
 import { skillStates } from "@/lib/progress/skill-states";
-import { aMark, aRecord, day, marksFor } from "../../progress/records";
+import { aMark, aRecord, day, marksFor } from "../../../progress/records";
 import { smallShelf } from "./small-shelf";
 
 const ASKED = ["A.foot", "B.foot"];

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { findVariant } from "@/app/_course/find-variant";
-import { freshSeed, readVariantId, variantId } from "@/app/_course/variant-id";
+import { findVariant } from "@/app/_parts/course/find-variant";
+import { freshSeed, readVariantId, variantId } from "@/app/_parts/course/variant-id";
 import { UNITS } from "@/lib/exercise/exercise";
 
 describe("the identifier of a generated exercise", () => {

@@ -1,4 +1,4 @@
-import type { Shelf } from "@/app/_progress/shelf";
+import type { Shelf } from "@/app/_parts/kept-work/shelf";
 
 /** A browser's storage with room for so many characters, keys and values together. */
 export function smallShelf(room = Number.POSITIVE_INFINITY): Shelf {

@@ -11,7 +11,7 @@ import {
   removeLine,
   stepOf,
   undoMove,
-} from "@/app/_progress/attempt";
+} from "@/app/_parts/kept-work/attempt";
 
 const ASKED = ["A.foot", "B.foot"];
 const EXERCISE = { id: "trial", version: 3 };
