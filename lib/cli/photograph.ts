@@ -42,7 +42,7 @@ const SCREENS: readonly Screen[] = [
   { name: "reading-1-empty", show: (page) => openSheet(page, "room-from-its-picture") },
   { name: "reading-2-corrected", show: readBack },
   { name: "result", show: finish },
-  { name: "record", show: (page) => open(page, "/record") },
+  { name: "record", show: drawOftenThenRecord },
   { name: "unknown-exercise", show: (page) => open(page, "/practise/no-such-sheet") },
 ];
 
@@ -58,7 +58,15 @@ async function openSheet(page: Page, id: string = EXERCISE): Promise<void> {
 
 async function placeMarks(page: Page, count: number, last: "placed" | "corrected" | "set down"): Promise<void> {
   await openSheet(page);
-  const places = await studentPlaces();
+  await markSheet(page, await studentPlaces(1), count, last);
+}
+
+async function markSheet(
+  page: Page,
+  places: readonly (readonly [number, number])[],
+  count: number,
+  last: "placed" | "corrected" | "set down",
+): Promise<void> {
   for (let i = 0; i < count; i++) {
     const at = await onPage(page, places[i % places.length] ?? [0, 0]);
     await page.mouse.click(at.x, at.y);
@@ -69,15 +77,15 @@ async function placeMarks(page: Page, count: number, last: "placed" | "corrected
   }
 }
 
-/** The true places, each put off by a little in its own direction. */
-async function studentPlaces(): Promise<readonly (readonly [number, number])[]> {
+/** The true places, each put off in its own direction, by so many times a little. */
+async function studentPlaces(times: number): Promise<readonly (readonly [number, number])[]> {
   const course = await loadExercises(join(process.cwd(), "exercises"));
   const exercise = course.flatMap((entry) => (entry.ok ? [entry.exercise] : [])).find(({ id }) => id === EXERCISE);
   if (!exercise) throw new Error(`The course has no exercise ${EXERCISE}.`);
   const points = exercisePoints(exercise);
   return exercise.task.marks.map((name, i) => {
     const [X = 0, Z = 0] = points.get(name)?.picture ?? [];
-    return [X + OFF_M * Math.sin(i * 2.3), Z + OFF_M * 0.6 * Math.cos(i * 1.7)];
+    return [X + times * OFF_M * Math.sin(i * 2.3), Z + times * OFF_M * 0.6 * Math.cos(i * 1.7 + times)];
   });
 }
 
@@ -135,6 +143,16 @@ async function comeCloser(page: Page): Promise<void> {
 async function finish(page: Page): Promise<void> {
   await placeMarks(page, 12, "set down");
   await page.getByRole("heading", { name: /^Score/ }).waitFor();
+}
+
+/** Several goes at one sheet, each a little better, and then the record of them. */
+async function drawOftenThenRecord(page: Page): Promise<void> {
+  await openSheet(page);
+  for (const times of [3, 2.4, 2.6, 1.5, 1]) {
+    await markSheet(page, await studentPlaces(times), 12, "set down");
+    await page.getByRole("button", { name: "Draw it again" }).click();
+  }
+  await open(page, "/record");
 }
 
 async function photograph(folder: string, only: string): Promise<number> {

@@ -1,7 +1,11 @@
 import type { Exercise } from "@/lib/exercise/exercise";
 import type { GradedMark, ImpliedViewer } from "@/lib/grading/grade";
+import type { HabitClaim } from "@/lib/habits/claim";
+import { habitName } from "@/lib/habits/habit-name";
 import type { LengthUnits } from "@/lib/measure/length";
 import { printLength } from "@/lib/measure/print-length";
+import type { NamedPoint } from "@/lib/plan/named-point";
+import { sayPoint } from "@/lib/plan/say-point";
 import type { Viewer } from "@/lib/stage/viewer";
 import { planeOf } from "./plane-of";
 
@@ -50,6 +54,15 @@ function sentence(start: string, error: Stray, units: LengthUnits, [more, less]:
   const size = printLength(error.size, units, "near");
   const leaning = error.size > 0 && Math.abs(error.lean) > LEANS * error.size;
   return `${start} you are out by ${size} on average${leaning ? `, mostly ${error.lean > 0 ? more : less}` : ""}.`;
+}
+
+/** The habits the marks hold together as, each with the points that show it. */
+export function habitWords(claims: readonly HabitClaim[], points: ReadonlyMap<string, NamedPoint>): readonly string[] {
+  return claims.map(({ id, marks }) => {
+    const shown = marks.flatMap((name) => points.get(name) ?? []).map(sayPoint);
+    const name = habitName(id);
+    return `A habit shows: ${name.charAt(0).toLowerCase()}${name.slice(1)} (${shown.join(", ")}).`;
+  });
 }
 
 /** The eye the drawing implies, against the one it was to be drawn from: "as if sitting 6'-3" nearer". */

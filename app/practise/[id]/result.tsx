@@ -13,7 +13,7 @@ import { planeOf } from "./plane-of";
 import { usePractice, usePracticeRoom } from "./practice-context";
 import { ResultDrawing } from "./result-drawing";
 import { ResultTable } from "./result-table";
-import { eyeWords, strayWords } from "./result-words";
+import { eyeWords, habitWords, strayWords } from "./result-words";
 import { useGrade } from "./use-grade";
 import "./result.css";
 
@@ -24,7 +24,7 @@ type Props = {
 
 /** The finished sheet: the whole drawing with its corrections, the marks, the score, what to make of it. */
 export function Result({ sheet, next }: Props) {
-  const { exercise, store } = usePracticeRoom();
+  const { exercise, store, points } = usePracticeRoom();
   const marks = usePractice((practice) => practice.attempt.marks);
   const hints = usePractice((practice) => practice.attempt.hints);
   const grade = useGrade();
@@ -33,6 +33,7 @@ export function Result({ sheet, next }: Props) {
   const reading = planeOf(exercise) === "plan";
   const score = Math.round(grade.score ?? 0);
   const words = useMemo(() => strayWords(grade.marks, exercise.units), [grade, exercise]);
+  const habits = useMemo(() => habitWords(grade.habits, points), [grade, points]);
   const eye = eyeWords(grade.impliedViewer, exercise.viewer, exercise);
   const within = grade.marks.filter((mark) => mark.offMm !== null && mark.offMm <= mark.toleranceMm).length;
 
@@ -70,7 +71,7 @@ export function Result({ sheet, next }: Props) {
           <p>
             {within} of {grade.marks.length} marks lie within what a hand is allowed.
           </p>
-          {words.map((each) => (
+          {[...words, ...habits].map((each) => (
             <p key={each}>{each}</p>
           ))}
           {eye !== "" && <p>{eye}</p>}
