@@ -2,10 +2,15 @@ import { toPaper } from "./view";
 
 type Props = { readonly at: readonly [number, number]; readonly scaleRatio: number };
 
+/** The transform that puts what is drawn in pixels at a place of the drawing. */
+export function pixelsAt(at: Props["at"], scaleRatio: number): string {
+  const [x, y] = toPaper(at, scaleRatio);
+  return `translate(${x}px, ${y}px) scale(calc(var(--unit) * var(--mark, 1)))`;
+}
+
 /** A place of the drawing where what is inside is drawn in pixels. */
 export function AtPoint({ at, scaleRatio, children }: Props & { readonly children: React.ReactNode }) {
-  const [x, y] = toPaper(at, scaleRatio);
-  return <g style={{ transform: `translate(${x}px, ${y}px) scale(calc(var(--unit) * var(--mark, 1)))` }}>{children}</g>;
+  return <g style={{ transform: pixelsAt(at, scaleRatio) }}>{children}</g>;
 }
 
 /** The student's mark: a graphite ring with hairs, open in the middle where the point is. */

@@ -1,11 +1,15 @@
 "use client";
 
-import { useMemo } from "react";
-import { OwnMark, PlainLine } from "@/app/_sheet/end-marks";
+import { useLayoutEffect, useMemo, useRef } from "react";
+import { OwnMark, PlainLine, pixelsAt } from "@/app/_sheet/end-marks";
+import { toPaper } from "@/app/_sheet/view";
 import type { DrawnPoints } from "./drawn-points";
 import { usePractice, usePracticeRoom } from "./practice-context";
 
-/** The mark being placed, with the lines it would make. It alone renders while the mark moves. */
+/**
+ * The mark being placed, with the lines it would make. While it moves nothing renders: its group and its lines' ends are
+ * moved where they stand.
+ */
 export function PendingMark({
   asked,
   drawn,
@@ -15,16 +19,33 @@ export function PendingMark({
   readonly drawn: DrawnPoints;
   readonly held: boolean;
 }) {
-  const { exercise, edges } = usePracticeRoom();
-  const at = usePractice((practice) => practice.attempt.pending);
+  const { exercise, edges, store } = usePracticeRoom();
+  const { scaleRatio } = exercise;
+  const placed = usePractice((practice) => practice.attempt.pending !== null);
+  const group = useRef<SVGGElement>(null);
   const ends = useMemo(() => edgesAt(asked, edges, drawn), [asked, edges, drawn]);
+  useLayoutEffect(
+    () =>
+      store.subscribe(({ attempt: { pending } }, before) => {
+        if (pending === null || pending === before.attempt.pending || !group.current) return;
+        const [x, y] = toPaper(pending, scaleRatio);
+        for (const part of group.current.children) {
+          if (part.tagName === "line") {
+            part.setAttribute("x2", String(x));
+            part.setAttribute("y2", String(y));
+          } else (part as SVGGElement).style.transform = pixelsAt(pending, scaleRatio);
+        }
+      }),
+    [store, scaleRatio],
+  );
+  const at = placed ? store.getState().attempt.pending : null;
   if (!at) return null;
   return (
-    <g data-pending="">
+    <g data-pending="" ref={group}>
       {ends.map(([id, other]) => (
-        <PlainLine key={id} from={other} to={at} scaleRatio={exercise.scaleRatio} className="own-line" />
+        <PlainLine key={id} from={other} to={at} scaleRatio={scaleRatio} className="own-line" />
       ))}
-      <OwnMark at={at} scaleRatio={exercise.scaleRatio} held={held} />
+      <OwnMark at={at} scaleRatio={scaleRatio} held={held} />
     </g>
   );
 }

@@ -1,11 +1,12 @@
 "use client";
 
 import { useEffect, useState } from "react";
+import type { Place } from "@/app/_parts/kept-work/attempt";
 import type { Exercise } from "@/lib/exercise/exercise";
 import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
 import type { GradedMark } from "@/lib/grading/grade";
 import { planeOf } from "./plane-of";
-import { usePractice, usePracticeRoom } from "./practice-context";
+import { usePracticeRoom } from "./practice-context";
 import {
   heightWords,
   picturePlaceWords,
@@ -29,19 +30,27 @@ export function ReadAloud({
   readonly step: number;
   readonly graded: GradedMark | null;
 }) {
-  const { exercise } = usePracticeRoom();
-  const pending = usePractice((practice) => practice.attempt.pending);
+  const { exercise, store } = usePracticeRoom();
   const [place, setPlace] = useState("");
 
+  // The mark is watched from outside React's rendering: a drag comes here at every frame.
   useEffect(() => {
-    if (!pending) {
-      setPlace("");
-      return;
-    }
     const sayPlace = planeOf(exercise) === "plan" ? planPlaceWords : picturePlaceWords;
-    const timer = setTimeout(() => setPlace(sayPlace(pending, exercise.units)), AT_REST_MS);
-    return () => clearTimeout(timer);
-  }, [pending, exercise]);
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    const rest = (pending: Place | null) => {
+      clearTimeout(timer);
+      if (pending) timer = setTimeout(() => setPlace(sayPlace(pending, exercise.units)), AT_REST_MS);
+      else setPlace("");
+    };
+    rest(store.getState().attempt.pending);
+    const stop = store.subscribe(({ attempt: { pending } }, before) => {
+      if (pending !== before.attempt.pending) rest(pending);
+    });
+    return () => {
+      stop();
+      clearTimeout(timer);
+    };
+  }, [store, exercise]);
 
   const words = graded
     ? `${stepTitle(asked)}: ${Math.round(graded.score)} of 100. ${graded.feedback}`
