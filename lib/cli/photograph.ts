@@ -123,6 +123,7 @@ async function takeHints(page: Page): Promise<void> {
 async function showHow(page: Page): Promise<void> {
   await placeMarks(page, 4, "corrected");
   await page.getByRole("button", { name: "Show how" }).click();
+  await page.locator(".construction-notes").waitFor();
   await page.keyboard.press("End");
 }
 

@@ -73,6 +73,7 @@ test("hints before a mark cost part of its score and survive a reload", async ({
   await page.getByRole("button", { name: `Hint: the method, costs ${HINT_COST} of 100` }).click();
   await expect(page.locator(".hints")).toContainText("on the plaster line");
   await page.getByRole("button", { name: `Hint: its lines, costs ${HINT_COST} of 100` }).click();
+  await page.locator(".construction-notes").waitFor();
   await page.keyboard.press("End");
   // The lines are drawn; the crossing itself is left to be found.
   await expect(page.locator("[data-construction] .construction-line")).not.toHaveCount(0);
