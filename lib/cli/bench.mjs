@@ -7,6 +7,10 @@ import { PROJECT_ROOT } from "./project-root.mjs";
 import { runNode } from "./run-node.mjs";
 import { stopWithNpm } from "./stop-with-npm.mjs";
 
+/** Random cases of each seeded test when nothing else is asked: what `npm test` has no time for. */
+const FULL_RUN = "1000";
+const SEEDED = ["properties", "tests/generator", "independent-cameras", "every-point", "accuracy"];
+
 stopWithNpm();
 const complaint = checkNode(process.versions.node) ?? (await installMissing(PROJECT_ROOT));
 if (complaint) {
@@ -15,9 +19,16 @@ if (complaint) {
 } else {
   const words = [packageProgram(PROJECT_ROOT, "vitest"), "bench", "--run", ...process.argv.slice(2)];
   const engine = await runNode(words, { cwd: PROJECT_ROOT });
+  const seeded = process.argv.length > 2 ? { code: 0 } : await runSeededInFull();
   // The page's cost is measured on the built app; words on the command line narrow the engine's benchmarks only.
   const pages = process.argv.length > 2 ? { code: 0 } : await measurePages();
-  process.exitCode = engine.code || pages.code;
+  process.exitCode = engine.code || seeded.code || pages.code;
+}
+
+/** The long seeded runs, in full. */
+async function runSeededInFull() {
+  const words = [packageProgram(PROJECT_ROOT, "vitest"), "run", "--reporter=dot", ...SEEDED];
+  return runNode(words, { cwd: PROJECT_ROOT, env: { SEEDS: process.env.SEEDS ?? FULL_RUN } });
 }
 
 /** The built pages' own costs, in a real browser. */
