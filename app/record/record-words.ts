@@ -1,5 +1,6 @@
 import { sheetWords, UNIT_WORDS } from "@/app/_parts/course/course-words";
 import { readVariantId } from "@/app/_parts/course/variant-id";
+import { capital } from "@/lib/plan/first-letter";
 
 /** The course, as far as its titles are needed. */
 export type Catalogue = readonly { readonly id: string; readonly title: string }[];
@@ -20,7 +21,7 @@ export function sayExercise(id: string, catalogue: Catalogue): string {
   if (variant)
     return `${UNIT_WORDS[variant.unit].title}, level ${variant.level}, ${sheetWords({ variant: variant.seed })}`;
   const words = id.replaceAll("-", " ");
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return capital(words);
 }
 
 export function sayPercent(share: number): string {

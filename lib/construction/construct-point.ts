@@ -1,3 +1,4 @@
+import { capital } from "../plan/first-letter";
 import type { PicturePoint, StagePoint } from "../stage/frame";
 import { type Board, type Sheet, startSheet } from "./board";
 import { choosePair, drawPair } from "./choose-pair";
@@ -99,8 +100,4 @@ function bestPair(board: Sheet, target: Target, loci: readonly Locus[]): Constru
   const steps = startSteps(board);
   drawPair(steps, pair.loci, `at ${target.say}`);
   return { point: target.name, method: pair.method, steps: steps.list() };
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -1,6 +1,7 @@
+import { capital } from "../plan/first-letter";
 import { footNames, spikeFloor } from "./floor-points";
 import type { Draw, Idea } from "./idea";
-import { capital, inWords } from "./in-words";
+import { inWords } from "./in-words";
 
 /** Given points at the early levels: something to measure from. */
 const GIVEN = [2, 1, 1, 0, 0] as const;

@@ -1,10 +1,11 @@
+import { capital } from "../plan/first-letter";
 import type { Plan } from "../plan/plan";
 import { boxNames } from "./add-furniture";
 import { addPlatform, nosingNames, type PlatformStyle } from "./add-levels";
 import { BLANK_PLAN } from "./blank-plan";
 import { isPlayable } from "./clear-stage";
 import type { Draw, Idea } from "./idea";
-import { capital, inWords, listed } from "./in-words";
+import { inWords, listed } from "./in-words";
 import type { RunStyle } from "./run-shapes";
 import { runWalls } from "./run-walls";
 

@@ -1,10 +1,11 @@
+import { capital } from "../plan/first-letter";
 import type { Plan } from "../plan/plan";
 import { addOpenings, openingNames } from "./add-openings";
 import { footNames, spikeFloor } from "./floor-points";
 import { REVEAL_FT } from "./generate-openings";
 import { wallStyle } from "./generate-walls";
 import type { Draw, Idea } from "./idea";
-import { capital, inWords } from "./in-words";
+import { inWords } from "./in-words";
 import { runWalls } from "./run-walls";
 
 const WALLS_FROM = 3;

@@ -1,7 +1,8 @@
+import { capital } from "../plan/first-letter";
 import { BLANK_PLAN } from "./blank-plan";
 import { footNames, spikeFloor } from "./floor-points";
 import type { Draw, Idea } from "./idea";
-import { capital, inWords } from "./in-words";
+import { inWords } from "./in-words";
 import { runWalls } from "./run-walls";
 
 /** Marks on the apron, before the plaster line. */

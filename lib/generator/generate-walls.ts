@@ -1,5 +1,6 @@
+import { capital } from "../plan/first-letter";
 import type { Draw, Idea } from "./idea";
-import { capital, inWords } from "./in-words";
+import { inWords } from "./in-words";
 import type { RunStyle } from "./run-shapes";
 import { runWalls } from "./run-walls";
 

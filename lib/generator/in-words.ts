@@ -19,10 +19,6 @@ export function inWords(count: number, one: string, many = `${one}s`): string {
   return `${NUMBERS[count] ?? count} ${count === 1 ? one : many}`;
 }
 
-export function capital(sentence: string): string {
-  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
-}
-
 /** "a, b and c". */
 export function listed(items: readonly string[]): string {
   return items.length < 2 ? (items[0] ?? "") : `${items.slice(0, -1).join(", ")} and ${items.at(-1)}`;

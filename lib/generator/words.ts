@@ -1,5 +1,5 @@
+import { capital } from "../plan/first-letter";
 import type { Dice } from "./dice";
-import { capital } from "./in-words";
 
 type Scene = { readonly play: string; readonly scene: string; readonly happens: string };
 

@@ -1,9 +1,9 @@
 import type { Exercise } from "../exercise/exercise";
 import type { LengthUnits } from "../measure/length";
 import { printLength } from "../measure/print-length";
+import { capital } from "../plan/first-letter";
 import { sayPoint } from "../plan/say-point";
 import type { Judged } from "./judge-mark";
-import { capital } from "./say-where";
 
 /** A shift on the stage smaller than this is left out of the words, metres. */
 const WORTH_SAYING_M = 0.03;

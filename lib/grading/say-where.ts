@@ -1,5 +1,6 @@
 import type { TaskKind } from "../exercise/exercise";
 import { toPaperMm } from "../measure/scale";
+import { capital } from "../plan/first-letter";
 import type { PicturePoint } from "../stage/frame";
 import type { Judged } from "./judge-mark";
 
@@ -42,8 +43,4 @@ export function sayWhere(
 
 function millimetres(mm: number): string {
   return `${Math.abs(mm).toFixed(1)} mm`;
-}
-
-export function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -1,20 +1,15 @@
 import type { Exercise } from "../exercise/exercise";
 import type { ProjectedPoint } from "../exercise/exercise-points";
-import { distance } from "../geometry/vector";
-import { toPaperMm } from "../measure/scale";
 import { type Asked, askedPoints, type Observation } from "./asked";
 import type { HabitClaim, MarkHabit } from "./claim";
 import { type Field, startField } from "./field";
-import { type Hypothesis, hypotheses, SAYS_NOTHING } from "./hypothesis";
+import { cannotBeTold, type Hypothesis, hypotheses, MARKS_NEEDED } from "./hypothesis";
 import { logLikelihood } from "./likelihood";
 import { questionAt } from "./question";
 
 /** Odds a habit needs against there being none, and against the next habit. */
 export const ODDS_AGAINST_NONE = 20;
 export const ODDS_AGAINST_NEXT = 3;
-
-/** Marks that must lie nearer to the habit's place than to the true one. */
-const MARKS_NEEDED = 2;
 
 /** Habits that may be claimed together. */
 const MOST_HABITS = 3;
@@ -97,16 +92,10 @@ function confirm(field: Field, held: readonly Hypothesis[]): readonly Member[] {
     const rivals = bestWays(field, others).filter(
       (rival) => rival.hypothesis.id !== hypothesis.id && whole - rival.value < Math.log(ODDS_AGAINST_NEXT),
     );
-    const ties = rivals.map((rival) => rival.hypothesis).filter((rival) => cannotBeTold(field, hypothesis, rival));
+    const ties = rivals
+      .map((rival) => rival.hypothesis)
+      .filter((rival) => cannotBeTold(hypothesis, rival, field.observations, field.scaleRatio));
     return ties.length === rivals.length ? [{ hypothesis, gain, ties }] : [];
-  });
-}
-
-/** Whether two habits put every mark in the same place, within what says nothing. */
-function cannotBeTold({ observations, scaleRatio }: Field, a: Hypothesis, b: Hypothesis): boolean {
-  return observations.every(({ target, toleranceMm }, i) => {
-    const [p, q] = [a.places[i] ?? target, b.places[i] ?? target];
-    return toPaperMm(distance(p, q), scaleRatio) < SAYS_NOTHING * toleranceMm;
   });
 }
 

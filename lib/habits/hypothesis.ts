@@ -23,6 +23,22 @@ export type Hypothesis = {
 /** A prediction nearer to the truth than this share of the tolerance says nothing at that mark. */
 export const SAYS_NOTHING = 0.5;
 
+/** Marks that must lie nearer to a habit's place than to the true one, and so that an exercise must have to reveal it. */
+export const MARKS_NEEDED = 2;
+
+/** Whether two habits put every mark in the same place, within what says nothing. */
+export function cannotBeTold(
+  a: Hypothesis,
+  b: Hypothesis,
+  marks: readonly Pick<Observation, "target" | "toleranceMm">[],
+  scaleRatio: number,
+): boolean {
+  return marks.every(({ target, toleranceMm }, i) => {
+    const apart = toPaperMm(distance(a.places[i] ?? target, b.places[i] ?? target), scaleRatio);
+    return apart < SAYS_NOTHING * toleranceMm;
+  });
+}
+
 /** Every way of holding every habit, over these marks. */
 export function hypotheses(
   asked: readonly Asked[],

@@ -6,7 +6,7 @@ import { distance } from "../geometry/vector";
 import { toPaperMm } from "../measure/scale";
 import type { PicturePoint } from "../stage/frame";
 import { askedPoints, type Observation } from "./asked";
-import { type Hypothesis, hypotheses, SAYS_NOTHING } from "./hypothesis";
+import { cannotBeTold, type Hypothesis, hypotheses, MARKS_NEEDED } from "./hypothesis";
 
 /** The hand a habit must show through, as a share of the opening's width: 3 mm on a 20-inch sheet. */
 export const HAND_SHARE = 0.006;
@@ -20,9 +20,6 @@ const TELLS_FROM_HABIT = 24;
 /** A fitted amount pays for its freedom, so it has farther to go. */
 const FITTED_TELLS_FROM_TRUTH = 44;
 const FITTED_TELLS_FROM_HABIT = 40;
-
-/** Marks at which a habit must say something. */
-const MARKS_NEEDED = 2;
 
 /** Distances beyond this many sigmas count no more: the mark is plainly somewhere else. */
 const PLAINLY = 4.5;
@@ -56,7 +53,7 @@ export function revealedWays(exercise: Exercise): readonly Hypothesis[] {
     return rivals.every(
       (rival) =>
         apart(one.places, rival.places) >= (fitted ? FITTED_TELLS_FROM_HABIT : TELLS_FROM_HABIT) ||
-        sameEverywhere(one, rival, perfect, exercise.scaleRatio),
+        cannotBeTold(one, rival, perfect, exercise.scaleRatio),
     );
   });
 }
@@ -82,11 +79,4 @@ function withoutOwnTops(
 ): readonly (PicturePoint | null)[] {
   const moved = new Set(marks.flatMap(({ point }, i) => (places[i] ? [point.name] : [])));
   return places.map((place, i) => (moved.has(marks[i]?.point.over ?? "") ? null : place));
-}
-
-function sameEverywhere(a: Hypothesis, b: Hypothesis, marks: readonly Observation[], scaleRatio: number): boolean {
-  return marks.every(({ target, toleranceMm }, i) => {
-    const apart = toPaperMm(distance(a.places[i] ?? target, b.places[i] ?? target), scaleRatio);
-    return apart < SAYS_NOTHING * toleranceMm;
-  });
 }

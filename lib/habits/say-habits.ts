@@ -1,3 +1,4 @@
+import { inside } from "../plan/first-letter";
 import { HABITS } from "./all-habits";
 import type { Asked } from "./asked";
 import type { MarkHabit } from "./claim";
@@ -9,12 +10,8 @@ export function sayHabits(habits: readonly MarkHabit[], asked: Asked): string {
   );
   const [first, ...others] = sentences;
   if (first === undefined) return "";
-  const all = [first, ...others.map((sentence) => `Or, which comes to the same place here: ${lower(sentence)}`)].join(
+  const all = [first, ...others.map((sentence) => `Or, which comes to the same place here: ${inside(sentence)}`)].join(
     " ",
   );
   return habits[0]?.question ? `Could it be this? ${all}` : all;
-}
-
-function lower(sentence: string): string {
-  return sentence.charAt(0).toLowerCase() + sentence.slice(1);
 }

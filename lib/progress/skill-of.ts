@@ -1,3 +1,4 @@
+import { capital, inside } from "../plan/first-letter";
 import { SKILLS, type Skill } from "./skills";
 
 /** The skill of an id; one that a teacher named goes by its id in words. */
@@ -7,7 +8,7 @@ export function skillOf(id: string): Skill {
   const words = id.replaceAll("-", " ");
   return {
     id,
-    name: words.charAt(0).toUpperCase() + words.slice(1),
+    name: capital(words),
     many: false,
     meaning: "A skill that your teacher's exercises name.",
     unit: "sets",
@@ -16,5 +17,5 @@ export function skillOf(id: string): Skill {
 
 /** A skill's name in the middle of a sentence. */
 export function nameInside({ name }: Pick<Skill, "name">): string {
-  return name.charAt(0).toLowerCase() + name.slice(1);
+  return inside(name);
 }

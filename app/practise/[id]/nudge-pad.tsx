@@ -3,6 +3,7 @@
 import { Press } from "@/app/_parts/press";
 import { COMPASS, NUDGE_STEPS_MM, type NudgeStep } from "@/app/_sheet/constrain";
 import type { useMark } from "@/app/_sheet/use-mark";
+import { capital } from "@/lib/plan/first-letter";
 
 const STEP_WORDS: Readonly<Record<NudgeStep, string>> = {
   fine: `${NUDGE_STEPS_MM.fine} mm`,
@@ -25,7 +26,7 @@ export function NudgePad({
       <legend className="aloud">Move the mark by small steps</legend>
       {COMPASS.map((toward) => (
         <Press key={toward} weight="small" onClick={() => mark.nudge(toward, size)}>
-          {toward.charAt(0).toUpperCase() + toward.slice(1)}
+          {capital(toward)}
         </Press>
       ))}
       <label className="nudge-step">

@@ -4,6 +4,7 @@ import type { HabitClaim } from "@/lib/habits/claim";
 import { habitName } from "@/lib/habits/habit-name";
 import type { LengthUnits } from "@/lib/measure/length";
 import { printLength } from "@/lib/measure/print-length";
+import { inside } from "@/lib/plan/first-letter";
 import type { NamedPoint } from "@/lib/plan/named-point";
 import { sayPoint } from "@/lib/plan/say-point";
 import type { Viewer } from "@/lib/stage/viewer";
@@ -60,8 +61,7 @@ function sentence(start: string, error: Stray, units: LengthUnits, [more, less]:
 export function habitWords(claims: readonly HabitClaim[], points: ReadonlyMap<string, NamedPoint>): readonly string[] {
   return claims.map(({ id, marks }) => {
     const shown = marks.flatMap((name) => points.get(name) ?? []).map(sayPoint);
-    const name = habitName(id);
-    return `A habit shows: ${name.charAt(0).toLowerCase()}${name.slice(1)} (${shown.join(", ")}).`;
+    return `A habit shows: ${inside(habitName(id))} (${shown.join(", ")}).`;
   });
 }
 

@@ -5,6 +5,7 @@ import type { GradedMark } from "@/lib/grading/grade";
 import type { LengthUnits } from "@/lib/measure/length";
 import { printLength } from "@/lib/measure/print-length";
 import { paperWorth } from "@/lib/perspective/foreshortening";
+import { capital } from "@/lib/plan/first-letter";
 import type { NamedPoint } from "@/lib/plan/named-point";
 import { sayPoint } from "@/lib/plan/say-point";
 import { floorHeight } from "@/lib/stage/stage";
@@ -14,8 +15,7 @@ const ON_LINE_M = 0.0005;
 
 /** "The foot of B". */
 export function stepTitle(point: NamedPoint): string {
-  const words = sayPoint(point);
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return capital(sayPoint(point));
 }
 
 /** Where the plan has the point: offset from the centre line, distance from the plaster line; exact. */
