@@ -18,7 +18,8 @@ export type LineWeight = "thin" | "thick" | "extra-thick";
 /** `centre` long-short, `plaster` long dashes, `hidden` short dashes, `solid` unbroken. */
 export type LineType = "solid" | "centre" | "plaster" | "hidden";
 
-export type Tone = "paper" | "floor" | "wall" | "none";
+/** `ink` is solid black, as of markers and codes that a camera reads. */
+export type Tone = "paper" | "floor" | "wall" | "ink" | "none";
 
 export type Stroke = {
   readonly kind: "stroke";

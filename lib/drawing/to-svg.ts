@@ -6,7 +6,13 @@ import { CAP_SHARE, letteringBox } from "./lettering-box";
 import { DASH_MM, LINE_WEIGHT_MM } from "./line-styles";
 
 const PENCIL: Readonly<Record<Pencil, string>> = { graphite: "#2b2926", blue: "#1f5fa8", red: "#b3322c" };
-const TONE: Readonly<Record<Tone, string>> = { paper: "#f6f0df", floor: "#eee4cd", wall: "#cfc6b3", none: "none" };
+const TONE: Readonly<Record<Tone, string>> = {
+  paper: "#f6f0df",
+  floor: "#eee4cd",
+  wall: "#cfc6b3",
+  ink: "#000000",
+  none: "none",
+};
 const FAINT = 0.5;
 /** Lettering breaks the lines it crosses by this much, millimetres. */
 const HALO_MM = 0.9;
