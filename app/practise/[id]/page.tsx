@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { cache } from "react";
+import { BrokenSheet } from "@/app/_parts/course/broken-sheet";
 import { findExercise, readCourse } from "@/app/_parts/course/course";
 import { PlainPage } from "@/app/_parts/plain-page";
 import { Practise } from "./practise";
@@ -17,24 +18,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 export default async function PractisePage({ params }: Props) {
   const found = await find((await params).id);
   if (found.kind === "unknown") notFound();
-  if (found.kind === "broken") {
-    return (
-      <PlainPage title="This sheet cannot be read">
-        <p>
-          The exercise is there, but its file <code>{found.entry.file}</code> has something wrong in it. If you are the
-          teacher, mend this and look again; if not, show this page to them.
-        </p>
-        <ul className="flex flex-col gap-3">
-          {found.entry.problems.map((problem) => (
-            <li key={`${problem.where} ${problem.message}`}>
-              <code>{problem.where === "" ? "the whole file" : problem.where}</code>: {problem.message}. To mend it:{" "}
-              {problem.hint}.
-            </li>
-          ))}
-        </ul>
-      </PlainPage>
-    );
-  }
+  if (found.kind === "broken") return <BrokenSheet entry={found.entry} />;
   return (
     <>
       <noscript>
