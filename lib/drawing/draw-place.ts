@@ -15,7 +15,9 @@ const HEAD_MM = 1.8;
 const BLUE = { pencil: "blue" } as const;
 
 /** Where along a dimension its number may stand, shares, best first. */
-const NUMBER_PLACES = [0.5, 0.36, 0.64, 0.22, 0.78] as const;
+const NUMBER_PLACES = [0.5, 0.36, 0.64, 0.22, 0.78, 0.08] as const;
+/** How far off its dimension, millimetres of paper: farther where the drawing is too small for its letters. */
+const NUMBER_CLEAR_MM = [1, 3.5, 6, 9] as const;
 
 export type PlaceOptions = {
   /** False where the student reads with the scale rule: the lines alone. */
@@ -37,11 +39,17 @@ export function drawPlace(
   name: string,
   { numbers = true, over = [] }: PlaceOptions = {},
 ): DisplayList {
-  const across = dimension("across", [0, y], [x, y], [0, y < 0 ? -1 : 1]);
-  const upstage = dimension("upstage", [x, 0], [x, y], [x < 0 ? -1 : 1, 0]);
+  const across = dimension("across", [0, y], [x, y], [0, y < 0 ? -1 : 1], over);
+  const upstage = dimension("upstage", [x, 0], [x, y], [x < 0 ? -1 : 1, 0], [...over, ...across]);
   return [...across, ...upstage];
 
-  function dimension(part: string, from: DrawingPoint, to: DrawingPoint, side: DrawingPoint): DisplayItem[] {
+  function dimension(
+    part: string,
+    from: DrawingPoint,
+    to: DrawingPoint,
+    side: DrawingPoint,
+    sheet: DisplayList,
+  ): DisplayItem[] {
     const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
     if (length < ON_LINE_M) return [];
     const id = `place.${name}.${part}`;
@@ -51,27 +59,29 @@ export function drawPlace(
       makeStroke(`${id}.start`, arrowHead(to, from, head), BLUE),
       makeStroke(`${id}.end`, arrowHead(from, to, head), BLUE),
     ];
-    return numbers ? [...lines, letterLength(id, from, to, side, printLength(length, units))] : lines;
+    return numbers ? [...lines, letterLength(id, [from, to], side, printLength(length, units), sheet)] : lines;
   }
 
   function letterLength(
     id: string,
-    from: DrawingPoint,
-    to: DrawingPoint,
+    [from, to]: readonly [DrawingPoint, DrawingPoint],
     side: DrawingPoint,
     text: string,
+    sheet: DisplayList,
   ): DisplayItem {
     const heightMm = LETTER_MM.note;
     const other: DrawingPoint = [-side[0], -side[1]];
-    const places = NUMBER_PLACES.flatMap((share) =>
-      [side, other].map((toward) =>
-        makeLettering(`${id}.length`, between(from, to, share), text, {
-          ...BLUE,
-          heightMm,
-          shiftMm: shiftBeside(toward, text, heightMm, 1),
-        }),
+    const places = NUMBER_CLEAR_MM.flatMap((clearMm) =>
+      NUMBER_PLACES.flatMap((share) =>
+        [side, other].map((toward) =>
+          makeLettering(`${id}.length`, between(from, to, share), text, {
+            ...BLUE,
+            heightMm,
+            shiftMm: shiftBeside(toward, text, heightMm, clearMm),
+          }),
+        ),
       ),
     );
-    return clearest(places, { items: over, scaleRatio });
+    return clearest(places, { items: sheet, scaleRatio });
   }
 }

@@ -1,10 +1,12 @@
 import type { Exercise } from "../exercise/exercise";
+import { between } from "../geometry/vector";
 import type { Plan } from "../plan/plan";
 import { wallLine } from "../plan/wall-line";
-import { letterName } from "./clear-lettering";
+import { type Drawn, letterName } from "./clear-lettering";
 import type { DisplayItem, DisplayList, DrawingPoint } from "./display-list";
 import { makeStroke } from "./make-stroke";
 import { drawColumn } from "./plan-symbols/draw-column";
+import { drawDatumLines } from "./plan-symbols/draw-datum-lines";
 import { drawFurniture, letterFurniture } from "./plan-symbols/draw-furniture";
 import { drawGuards, letterGuards } from "./plan-symbols/draw-guards";
 import { drawMasking, letterMasking } from "./plan-symbols/draw-masking";
@@ -12,6 +14,7 @@ import { drawPlatform, letterPlatform } from "./plan-symbols/draw-platform";
 import { drawStageBox } from "./plan-symbols/draw-stage-box";
 import { drawStair, letterStair } from "./plan-symbols/draw-stair";
 import { drawWall } from "./plan-symbols/draw-wall";
+import { letterCaution } from "./plan-symbols/letter-caution";
 
 /** Directions this short have no side to them: the walls at the corner cancel each other. */
 const NO_SIDE = 1e-6;
@@ -23,7 +26,8 @@ const CROSS_ARM_MM = 1.2;
  *
  * Usage: `drawPlan(exercise)`, then give each stroke to `handPath` or `ruledPath` by its `hand`, in order, or the whole
  * to `toSvg`. Ids are unique and start with `plan.`, then `stage`, `wall`, `corner`, `platform`, `stair`, `furniture`,
- * `column` or `masking` and the element's own id, so that a sheet can find and brighten one element. Lettering is laid out for the
+ * `column` or `masking` and the element's own id, so that a sheet can find and brighten one element; the caution of a plan that
+ * marks drops is `plan.caution`. Lettering is laid out for the
  * exercise's own scale. A teaching sketch is not a construction drawing: local codes and licensed practice decide.
  */
 export function drawPlan(exercise: Pick<Exercise, "plan" | "stage" | "units" | "scaleRatio">): DisplayList {
@@ -35,20 +39,34 @@ export function drawPlan(exercise: Pick<Exercise, "plan" | "stage" | "units" | "
     ...plan.stairs.flatMap((stair) => drawStair(plan, stair, stage, scaleRatio)),
     ...plan.furniture.flatMap(drawFurniture),
     ...plan.columns.flatMap(drawColumn),
+    ...drawDatumLines(stage, scaleRatio),
     ...plan.masking.flatMap(drawMasking),
     ...plan.walls.flatMap((wall) => drawWall(plan, wall)),
     ...loosePoints(plan, scaleRatio),
   ];
   // Lettering comes last, each piece clear of all that stands before it: names first, since marks are asked by them.
   const drawn = { items, scaleRatio };
-  for (const [name, at] of plan.corners)
-    items.push(letterName(`plan.corner.${name}.name`, at, awayFromStage(plan, name), name, drawn));
+  for (const [name, at] of plan.corners) {
+    const away = awayFromStage(plan, name);
+    items.push(letterName(`plan.corner.${name}.name`, pastWall(plan, name, at, away), away, name, clearOfCuts(drawn)));
+  }
   for (const platform of plan.platforms) items.push(...letterPlatform(platform, units, drawn));
   for (const platform of plan.platforms) items.push(...letterGuards(plan, platform, stage, drawn));
   for (const stair of plan.stairs) items.push(...letterStair(stair, stage, drawn));
   for (const piece of plan.furniture) items.push(...letterFurniture(piece, drawn));
   for (const cloth of plan.masking) items.push(letterMasking(cloth, units, drawn));
+  items.push(...letterCaution(plan, stage, units, drawn));
   return items;
+}
+
+/** The same, with a line along the middle of every cut wall, so that a letter does not settle in the tone between its faces. */
+function clearOfCuts({ items, scaleRatio }: Drawn): Drawn {
+  const middles = items.flatMap((item) => {
+    if (item.kind !== "stroke" || !item.fillOnly) return [];
+    const [a, b, c, d] = item.points;
+    return a && b && c && d ? [makeStroke(`${item.id}.middle`, [between(a, d, 0.5), between(b, c, 0.5)])] : [];
+  });
+  return { items: [...items, ...middles], scaleRatio };
 }
 
 /** A cross at each corner that no wall uses: a plain point on the floor. */
@@ -91,6 +109,13 @@ function awayFromStage(plan: Plan, corner: string): DrawingPoint {
     ? add(only.line.offstage, only.line.along, only.outward)
     : lines.reduce<DrawingPoint>((sum, { line }) => add(sum, line.offstage, 1), [0, 0]);
   return Math.hypot(x, y) > NO_SIDE ? [x, y] : [1, 1];
+}
+
+/** The corner's place on the back of the walls that meet there: its letter stands beyond their thickness. */
+function pastWall(plan: Plan, corner: string, at: DrawingPoint, away: DrawingPoint): DrawingPoint {
+  const walls = plan.walls.filter((wall) => wall.from === corner || wall.to === corner);
+  const thickest = Math.max(0, ...walls.map(({ thickness }) => thickness));
+  return add(at, away, thickest / Math.hypot(...away));
 }
 
 function add(a: DrawingPoint, b: DrawingPoint, times: number): DrawingPoint {

@@ -90,6 +90,48 @@ describe("the ground plan", () => {
     expect(Math.min(...strokeOf(list, "plan.stage.apron").points.map(([, y]) => y))).toBe(-1);
   });
 
+  it("runs the centre line on across a platform and what stands there, as the line all is measured from", () => {
+    // Common practice, no source.
+    const platform = {
+      id: "P",
+      outline: [
+        [-1, 1],
+        [1, 1],
+        [1, 3],
+        [-1, 3],
+      ] satisfies PlanPoint[],
+      height: 0.5,
+      base: 0,
+    };
+    const ids = drawPlan({ plan: planOf({ platforms: [platform] }), stage: STAGE, units: "m", scaleRatio: 50 }).map(
+      ({ id }) => id,
+    );
+    expect(ids.indexOf("plan.stage.centre-line")).toBeGreaterThan(ids.indexOf("plan.platform.P.top"));
+  });
+
+  it.each([
+    { height: 0.7, units: "m", said: null },
+    { height: 0.8, units: "m", said: "GUARD: A DROP OF MORE THAN 762 mm." },
+    { height: 0.8, units: "ft-in", said: "GUARD: A DROP OF MORE THAN 2'-6\"." },
+  ] as const)("says the caution on a plan that marks a drop ($height m, $units), and only there", (each) => {
+    const { height, units, said } = each;
+    const outline: PlanPoint[] = [
+      [-1, 1],
+      [1, 1],
+      [1, 3],
+      [-1, 3],
+    ];
+    const plan = planOf({ platforms: [{ id: "P", outline, height, base: 0 }] });
+    const caution = drawPlan({ plan, stage: STAGE, units, scaleRatio: 50 }).flatMap((item) =>
+      item.kind === "lettering" && item.id.startsWith("plan.caution") ? [item.text] : [],
+    );
+    expect(caution).toEqual(
+      said === null
+        ? []
+        : [said, "A TEACHING SKETCH IS NOT A CONSTRUCTION DRAWING:", "LOCAL CODES AND LICENSED PRACTICE DECIDE."],
+    );
+  });
+
   it("notes a rake with its ratio and an arrow up it, and no rake without", () => {
     const rope = drawPlan(FIXTURES[1] as (typeof FIXTURES)[number]);
     expect(letteringOf(rope, "plan.stage.rake.ratio").text).toBe("RAKE 1 IN 20");

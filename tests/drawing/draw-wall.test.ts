@@ -182,4 +182,22 @@ describe("other openings in plan", () => {
       expect(list.some((item) => item.kind === "lettering" && item.text === "ARCH")).toBe(kind === "arch");
     },
   );
+
+  it("shows the header over a door as hidden lines at both faces, as over any opening, and none where the wall stops at its head", () => {
+    // Header as a hidden line over an opening: common practice, no source.
+    const thick = drawOne({ thickness: 0.2, openings: [opening({ head: 2.1 })] });
+    for (const [face, y] of [
+      ["onstage", 2],
+      ["offstage", 2.2],
+    ] as const) {
+      const header = strokeOf(thick, `plan.wall.W.o.header.${face}`);
+      expect(header.line).toBe("hidden");
+      expect(lengthOf(header)).toBeCloseTo(1, 9);
+      expect(firstOf(header)[1]).toBeCloseTo(y, 9);
+    }
+    const headersOf = (list: ReturnType<typeof drawOne>) => list.filter((item) => item.id.includes(".header."));
+    expect(headersOf(drawOne({ openings: [opening({})] }))).toHaveLength(1);
+    for (const kind of ["door", "passage", "arch"] as const)
+      expect(headersOf(drawOne({ height: 2.1, openings: [opening({ kind, head: 2.1 })] })), kind).toEqual([]);
+  });
 });

@@ -4,16 +4,10 @@ import { allInFrame, inFrame, type LocalFrame } from "../local-frame";
 import { LETTER_MM, makeLettering, makeStroke } from "../make-stroke";
 
 /**
- * An arch or a passage in plan: nothing stands in the opening, and the header over it, above the cut, shows as hidden
- * lines. Frame as for a door. An arch is lettered, since in plan nothing else tells it from a passage.
+ * The header over an opening, above the cut of the plan and so hidden: a line at each face of the wall, or one where the
+ * wall is drawn without a thickness (`reveal` 0). Frame as for a door. Common practice, no source.
  */
-export function drawHeader(
-  id: string,
-  frame: LocalFrame,
-  opening: { readonly width: number; readonly kind: "arch" | "passage" },
-  reveal: number,
-): readonly DisplayItem[] {
-  const { width, kind } = opening;
+export function drawHeader(id: string, frame: LocalFrame, width: number, reveal: number): readonly DisplayItem[] {
   const across = (name: string, v: number) =>
     makeStroke(
       `${id}.header.${name}`,
@@ -23,12 +17,11 @@ export function drawHeader(
       ]),
       { line: "hidden" },
     );
-  const lines = [across("onstage", 0), across("offstage", reveal)];
-  return kind === "passage" ? lines : [...lines, letterArch(id, frame, width, reveal)];
+  return [across("onstage", 0), ...(reveal > 0 ? [across("offstage", reveal)] : [])];
 }
 
-/** Clear of the header, offstage of it, whichever way the wall runs. */
-function letterArch(id: string, frame: LocalFrame, width: number, reveal: number): DisplayItem {
+/** ARCH, since in plan nothing else tells one from a passage: clear of the header, offstage of it, however the wall runs. */
+export function letterArch(id: string, frame: LocalFrame, width: number, reveal: number): DisplayItem {
   const heightMm = LETTER_MM.small;
   const shiftMm = shiftBeside(frame.across, "ARCH", heightMm, 0.9);
   return makeLettering(`${id}.arch`, inFrame(frame, width / 2, reveal), "ARCH", { heightMm, shiftMm });

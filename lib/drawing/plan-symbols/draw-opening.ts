@@ -1,8 +1,8 @@
-import type { Opening } from "../../plan/plan";
+import type { Opening, Wall } from "../../plan/plan";
 import type { DisplayItem } from "../display-list";
 import { inFrame, type LocalFrame } from "../local-frame";
 import { drawDoor } from "./draw-door";
-import { drawHeader } from "./draw-header";
+import { drawHeader, letterArch } from "./draw-header";
 import { drawNiche } from "./draw-niche";
 import { drawWindow } from "./draw-window";
 
@@ -11,6 +11,9 @@ export const CUT_HEIGHT_M = 1.2192;
 
 /** How deep an opening is drawn in a wall that has no thickness, metres: a 4 in reveal, so that its lines stand apart. */
 const DRAWN_REVEAL_M = 0.1016;
+
+/** An opening that stops this near the top of its wall has no header over it, metres. */
+const NO_HEADER_M = 0.01;
 
 /** Whether an opening is cut through by the plan, so that its wall is drawn open there; a high window or niche is not. */
 export function isCut(opening: Opening): boolean {
@@ -22,20 +25,26 @@ export function drawOpening(
   id: string,
   frame: LocalFrame,
   opening: Opening,
-  thickness: number,
+  { thickness, height }: Pick<Wall, "thickness" | "height">,
 ): readonly DisplayItem[] {
   const reveal = thickness > 0 ? thickness : DRAWN_REVEAL_M;
   const { kind, width } = opening;
+  // A leaf hangs on the face itself, so a door in a wall without thickness gets no reveal for its header to span.
+  const header = (deep: number) => (opening.head > height - NO_HEADER_M ? [] : drawHeader(id, frame, width, deep));
   switch (kind) {
     case "door":
-      return drawDoor(id, frame, opening, thickness, opening.hinge ?? upstageJamb(frame, width));
+      return [
+        ...drawDoor(id, frame, opening, thickness, opening.hinge ?? upstageJamb(frame, width)),
+        ...header(thickness),
+      ];
     case "window":
       return drawWindow(id, frame, width, reveal, !isCut(opening));
     case "niche":
       return drawNiche(id, frame, opening, opening.depth ?? reveal, !isCut(opening));
     case "arch":
+      return [...header(reveal), letterArch(id, frame, width, reveal)];
     case "passage":
-      return drawHeader(id, frame, { width, kind }, reveal);
+      return header(reveal);
   }
 }
 

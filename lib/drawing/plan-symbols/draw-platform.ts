@@ -8,8 +8,8 @@ import type { Lettering, Stroke } from "../display-list";
 import { LETTER_MM, makeLettering, makeStroke } from "../make-stroke";
 import { insideOutline } from "../surface-level";
 
-/** How far from the middle toward each corner a height may stand, shares, best first. */
-const TOWARD_CORNER = [0, 0.3, 0.5, 0.65] as const;
+/** How far from the middle toward each corner and the middle of each side a height may stand, shares, best first. */
+const TOWARD_EDGE = [0, 0.3, 0.5, 0.65] as const;
 
 /** A platform in plan: the outline of its top. */
 export function drawPlatform({ id, outline }: Platform): Stroke {
@@ -24,7 +24,8 @@ export function letterPlatform(
 ): readonly Lettering[] {
   if (outline.length === 0) return [];
   const middle: PlanPoint = [mean(outline.map(([x]) => x)), mean(outline.map(([, y]) => y))];
-  const all = TOWARD_CORNER.flatMap((share) => outline.map((vertex) => between(middle, vertex, share)));
+  const sides = outline.map((vertex, i) => between(vertex, outline[(i + 1) % outline.length] as PlanPoint, 0.5));
+  const all = TOWARD_EDGE.flatMap((share) => [...outline, ...sides].map((edge) => between(middle, edge, share)));
   const inside = all.filter((place) => insideOutline(outline, place));
   const heightMm = LETTER_MM.figure;
   const places = (inside.length > 0 ? inside : [middle]).map((at) =>

@@ -28,7 +28,7 @@ export function drawWall(plan: Plan, wall: Wall): readonly DisplayItem[] {
       }),
     ),
     ...wall.openings.flatMap((opening) =>
-      drawOpening(`${id}.${opening.id}`, movedFrame(frame, opening.at, 0), opening, wall.thickness),
+      drawOpening(`${id}.${opening.id}`, movedFrame(frame, opening.at, 0), opening, wall),
     ),
   ];
 }
