@@ -18,8 +18,11 @@ export type PrismOptions = {
   readonly top: number;
   /** Uprights between facets of a curved side: all of them, or those over these corners of the outline, counted from 0. */
   readonly smooth?: boolean | readonly number[];
-  /** Ends that stand against another part, whose edges would only repeat that part's: their faces stay, their lines go. */
-  readonly hide?: readonly ("top" | "bottom")[];
+  /**
+   * Lines to leave out because they would only repeat those of a part it stands against: `top`, `bottom` or `upright` for
+   * all such, `top.3` for one. The faces stay.
+   */
+  readonly hide?: readonly string[];
 };
 
 /** Heights nearer than this are one height, metres: far below a pencil line, far above rounding. */
@@ -80,14 +83,16 @@ export function prism(options: PrismOptions): Solid {
   });
 
   const lines: SolidLine[] = [];
-  const line = (name: string, from: StagePoint, to: StagePoint, between: readonly number[], smoothly = false) =>
-    lines.push({ id: `${id}.${name}`, element, from, to, faces: between, kind: smoothly ? "smooth" : "edge" });
+  const hidden = (name: string) => hide.some((part) => name === part || name.startsWith(`${part}.`));
+  const line = (name: string, from: StagePoint, to: StagePoint, between: readonly number[], smoothly = false) => {
+    if (!hidden(name))
+      lines.push({ id: `${id}.${name}`, element, from, to, faces: between, kind: smoothly ? "smooth" : "edge" });
+  };
   sides.forEach(({ foot, place }, i) => {
     const corner = outline[i] as OutlineCorner;
     const next = outline[(i + 1) % outline.length] as OutlineCorner;
     const last = sides.at(i - 1)?.place ?? null;
-    if (!hide.includes("top"))
-      line(`top.${i + 1}`, up(corner.at), up(next.at), [0, place ?? bottomUnder(corner.at, next.at)]);
+    line(`top.${i + 1}`, up(corner.at), up(next.at), [0, place ?? bottomUnder(corner.at, next.at)]);
     if (!onTop(corner))
       line(
         `upright.${i + 1}`,
@@ -96,7 +101,7 @@ export function prism(options: PrismOptions): Solid {
         [last, place].flatMap((p) => p ?? []),
         corner.smooth,
       );
-    if (place === null || hide.includes("bottom")) return;
+    if (place === null) return;
     for (const [k, from] of foot.slice(0, -1).entries()) {
       const to = foot[k + 1] as PlanPoint;
       line(foot.length > 2 ? `bottom.${i + 1}.${k + 1}` : `bottom.${i + 1}`, down(from), down(to), [

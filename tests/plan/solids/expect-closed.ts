@@ -7,7 +7,7 @@ const SAME_POINT_M = 1e-7;
 
 /** The body a face belongs to: its id without `.top`, `.bottom.upstage`, `.side.3`. */
 export function bodyOf(face: Face): string {
-  return face.id.replace(/\.(top|bottom|side)(\.[a-z0-9]+)?$/, "");
+  return face.id.replace(/\.(top|bottom|bottom\.(up|down)stage|(side|end)\.\d+)$/, "");
 }
 
 /**
