@@ -3,6 +3,7 @@ export type Interval = readonly [from: number, to: number];
 
 /** The same stretches in order and apart: what overlaps or touches becomes one, what has no length is left out. */
 export function unite(stretches: readonly Interval[]): readonly Interval[] {
+  if (stretches.length === 1 && stretches[0] && stretches[0][1] > stretches[0][0]) return stretches;
   const sorted = stretches.filter(([from, to]) => to > from).sort(([a], [b]) => a - b);
   const apart: [number, number][] = [];
   for (const [from, to] of sorted) {
@@ -15,12 +16,15 @@ export function unite(stretches: readonly Interval[]): readonly Interval[] {
 
 /** Where both lie, of two lists that are each in order and apart. */
 export function intersect(one: readonly Interval[], other: readonly Interval[]): readonly Interval[] {
-  return one.flatMap(([a, b]) =>
-    other.flatMap(([c, d]): readonly Interval[] => {
-      const [from, to] = [Math.max(a, c), Math.min(b, d)];
-      return to > from ? [[from, to]] : [];
-    }),
-  );
+  const shared: Interval[] = [];
+  for (const [a, b] of one) {
+    for (const [c, d] of other) {
+      const from = Math.max(a, c);
+      const to = Math.min(b, d);
+      if (to > from) shared.push([from, to]);
+    }
+  }
+  return shared;
 }
 
 /** What of a stretch is left when others, in any order, are taken away. */

@@ -36,16 +36,17 @@ export function crossingStretches(
 }
 
 function crossings({ along, beside, ends }: BesideLine, near: number, onIsLeft: boolean): readonly Interval[] {
-  const isLeft = (gap: number) => gap > near || (onIsLeft && gap >= -near);
+  const least = onIsLeft ? -near : near;
   const places: number[] = [];
   let start = 0;
   for (const end of ends) {
     for (let i = start, last = end - 1; i < end; last = i++) {
-      const [a, b] = [beside[last] as number, beside[i] as number];
-      if (isLeft(a) === isLeft(b)) continue;
-      const [p, q] = [along[last] as number, along[i] as number];
+      const a = beside[last] as number;
+      const b = beside[i] as number;
+      if (a > least === b > least) continue;
+      const p = along[last] as number;
       // One of the two may stand on the line, with a gap of either sign: the crossing is at that corner, not beyond it.
-      places.push(p + (q - p) * Math.min(1, Math.max(0, a / (a - b))));
+      places.push(p + ((along[i] as number) - p) * Math.min(1, Math.max(0, a / (a - b))));
     }
     start = end;
   }

@@ -21,22 +21,28 @@ export function hiddenStretches(line: PictureLine, face: PictureFace, isBehind: 
   const touches = inFront && a <= TOUCH_M && b <= TOUCH_M;
   if (inFront && !touches) return [];
   const covered = coveredStretches(line, face);
+  if (!covered) return [];
   if (touches) return covered.strict.length > 0 && isBehind() ? covered.strict : [];
-  return covered.closed.length === 0 ? [] : intersect(covered.closed, [behindPlane(line, a, b)]);
+  return covered.closed.length === 0 ? [] : intersect([behindPlane(line, a, b)], covered.closed);
 }
 
-/** Where the line is covered by the face in the picture, no matter which is nearer. */
-function coveredStretches(line: PictureLine, { corners, ends }: PictureFace) {
-  const [x, z] = line.start;
-  const [u, v] = line.direction;
+/** Where the line is covered by the face in the picture, no matter which is nearer; null when it passes by on one side. */
+function coveredStretches({ start, direction, length }: PictureLine, { corners, ends }: PictureFace) {
+  const [x, z] = start;
+  const [u, v] = direction;
   const count = corners.length / 2;
-  const along = new Float64Array(count);
   const beside = new Float64Array(count);
+  let [left, right] = [false, false];
   for (let i = 0; i < count; i++) {
-    const dx = (corners[2 * i] as number) - x;
-    const dz = (corners[2 * i + 1] as number) - z;
-    along[i] = (dx * u + dz * v) / line.length;
-    beside[i] = dz * u - dx * v;
+    const gap = ((corners[2 * i + 1] as number) - z) * u - ((corners[2 * i] as number) - x) * v;
+    beside[i] = gap;
+    if (gap >= -ON_LINE_M) left = true;
+    if (gap <= ON_LINE_M) right = true;
+  }
+  if (!(left && right)) return null;
+  const along = new Float64Array(count);
+  for (let i = 0; i < count; i++) {
+    along[i] = (((corners[2 * i] as number) - x) * u + ((corners[2 * i + 1] as number) - z) * v) / length;
   }
   return crossingStretches({ along, beside, ends }, ON_LINE_M);
 }
