@@ -1,10 +1,10 @@
 import type { Exercise } from "../exercise/exercise";
 import { project } from "../perspective/project";
+import { surfaceLevel } from "../plan/surface-level";
 import type { PlanPoint } from "../stage/frame";
 import type { DisplayList, DrawingPoint } from "./display-list";
 import { makeStroke } from "./make-stroke";
 import { figureOutline } from "./picture-parts/figure-outline";
-import { surfaceLevel } from "./surface-level";
 
 /**
  * Height of the figure for scale, metres: midway between the mean statures of men, 1.756 m, and women, 1.629 m (ANSUR II,

@@ -2,11 +2,11 @@ import { between } from "../../geometry/vector";
 import type { LengthUnits } from "../../measure/length";
 import { printLength } from "../../measure/print-length";
 import type { Platform } from "../../plan/plan";
+import { insideOutline } from "../../plan/surface-level";
 import type { PlanPoint } from "../../stage/frame";
 import { clearest, type Drawn } from "../clear-lettering";
 import type { Lettering, Stroke } from "../display-list";
 import { LETTER_MM, makeLettering, makeStroke } from "../make-stroke";
-import { insideOutline } from "../surface-level";
 
 /** How far from the middle toward each corner and the middle of each side a height may stand, shares, best first. */
 const TOWARD_EDGE = [0, 0.3, 0.5, 0.65] as const;

@@ -1,5 +1,6 @@
 import type { Plan, Stair } from "../../plan/plan";
 import { type Nosing, stairNosings } from "../../plan/stair-nosings";
+import { insideOutline, platformTop } from "../../plan/surface-level";
 import type { PlanPoint } from "../../stage/frame";
 import type { Stage } from "../../stage/stage";
 import { arrowHead } from "../arrow-head";
@@ -7,7 +8,6 @@ import { clearest, type Drawn } from "../clear-lettering";
 import type { DisplayItem, DrawingPoint, Lettering } from "../display-list";
 import { allInFrame, inFrame, type LocalFrame } from "../local-frame";
 import { LETTER_MM, makeLettering, makeStroke } from "../make-stroke";
-import { insideOutline, platformTop } from "../surface-level";
 
 /** A landing this near the top riser's level takes its place, metres. */
 const SAME_LEVEL_M = 0.01;

@@ -1,10 +1,10 @@
+import { mitreWall } from "../../plan/mitre-wall";
 import type { Plan, Wall } from "../../plan/plan";
 import { type WallLine, wallLine } from "../../plan/wall-line";
 import type { DisplayItem, DrawingPoint } from "../display-list";
 import { inFrame, type LocalFrame, movedFrame } from "../local-frame";
 import { makeStroke } from "../make-stroke";
 import { drawOpening } from "./draw-opening";
-import { mitreWall } from "./mitre-wall";
 import { type Piece, solidPieces } from "./solid-pieces";
 
 /**

@@ -1,10 +1,10 @@
 import { distanceToSegment } from "../../geometry/segments-cross";
 import { between, cross, distance, leftOf, subtract, unit } from "../../geometry/vector";
 import type { Plan, Platform } from "../../plan/plan";
+import { platformTop, surfaceLevel } from "../../plan/surface-level";
 import { wallLine } from "../../plan/wall-line";
 import type { PlanPoint } from "../../stage/frame";
 import type { Stage } from "../../stage/stage";
-import { platformTop, surfaceLevel } from "../surface-level";
 import { solidPieces } from "./solid-pieces";
 
 /** A drop over this wants a guard, metres: 30 in (IBC 1015.2, from memory). */

@@ -1,8 +1,8 @@
 import { cross, subtract } from "../geometry/vector";
-import type { Plan, Platform, Stair } from "../plan/plan";
-import { stairNosings } from "../plan/stair-nosings";
 import type { PlanPoint } from "../stage/frame";
 import { floorHeight, type Stage } from "../stage/stage";
+import type { Plan, Platform, Stair } from "./plan";
+import { stairNosings } from "./stair-nosings";
 
 type Floor = Pick<Stage, "rake">;
 

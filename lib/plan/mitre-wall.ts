@@ -1,8 +1,8 @@
-import { meet } from "../../geometry/meet";
-import { cross } from "../../geometry/vector";
-import type { Plan, Wall } from "../../plan/plan";
-import { type WallLine, wallLine } from "../../plan/wall-line";
-import type { DrawingPoint } from "../display-list";
+import { meet } from "../geometry/meet";
+import { cross } from "../geometry/vector";
+import type { PlanPoint } from "../stage/frame";
+import type { Plan, Wall } from "./plan";
+import { type WallLine, wallLine } from "./wall-line";
 
 /** A corner sharper than this many thicknesses is cut square instead. */
 const MITRE_LIMIT = 4;
@@ -18,7 +18,7 @@ export function mitreWall(
   wall: Wall,
   line: WallLine,
   end: WallEnd,
-): { readonly at: DrawingPoint; readonly mitred: boolean } {
+): { readonly at: PlanPoint; readonly mitred: boolean } {
   const corner = line[end];
   const back = moved(corner, line.offstage, wall.thickness);
   const square = { at: back, mitred: false };
@@ -41,6 +41,6 @@ function sameSide(one: WallLine, oneEnd: WallEnd, other: WallLine, otherEnd: Wal
   return side(one, oneEnd) === -side(other, otherEnd);
 }
 
-function moved([x, y]: DrawingPoint, [dx, dy]: DrawingPoint, by: number): DrawingPoint {
+function moved([x, y]: PlanPoint, [dx, dy]: PlanPoint, by: number): PlanPoint {
   return [x + dx * by, y + dy * by];
 }
