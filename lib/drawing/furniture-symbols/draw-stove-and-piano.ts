@@ -1,9 +1,7 @@
+import { GRAND_FROM_M, grandOutline } from "../../plan/solids/furniture/grand-outline";
 import { arcPoints } from "../arc-points";
-import { bezierPoints } from "../bezier-points";
 import { type FurnitureSymbol, line, rectangle, type SymbolLine, type SymbolPoint, wholeOutline } from "./symbol-line";
 
-/** A piano at least this deep is drawn as a grand, metres. */
-const GRAND_FROM_M = 1.2;
 const KEYBOARD_M = 0.2;
 /** Key lines are drawn about this far apart, metres: fewer than the keys there are, so that they stay apart on paper. */
 const KEY_LINE_M = 0.15;
@@ -31,25 +29,11 @@ export const drawStove: FurnitureSymbol = (width, depth) => {
 export const drawPiano: FurnitureSymbol = (width, depth) => {
   const keys = -depth / 2 + Math.min(KEYBOARD_M, depth * 0.35);
   const grand = depth >= GRAND_FROM_M;
-  const body: readonly SymbolLine[] = grand ? [grandOutline(width, depth)] : [wholeOutline(width, depth)];
+  const body: readonly SymbolLine[] = grand
+    ? [{ name: "outline", points: grandOutline(width, depth), style: { closed: true } }]
+    : [wholeOutline(width, depth)];
   return [...body, ...keyboard(width, depth, keys)];
 };
-
-/** Straight along the bass side at the left; the treble side bends in to a rounded tail. Shares of half width and depth. */
-function grandOutline(width: number, depth: number): SymbolLine {
-  const at = (u: number, v: number): SymbolPoint => [(u * width) / 2, (v - 0.5) * depth];
-  return {
-    name: "outline",
-    points: [
-      at(-1, 0),
-      at(1, 0),
-      ...bezierPoints(at(1, 0.42), at(1, 0.64), at(0.22, 0.52), at(0.12, 0.76)),
-      ...bezierPoints(at(0.12, 0.76), at(0.04, 0.94), at(-0.2, 1), at(-0.5, 1)).slice(1),
-      ...bezierPoints(at(-0.5, 1), at(-0.76, 1), at(-1, 0.94), at(-1, 0.78)).slice(1),
-    ],
-    style: { closed: true },
-  };
-}
 
 function keyboard(width: number, depth: number, back: number): SymbolLine[] {
   const [w, front] = [width / 2, -depth / 2];

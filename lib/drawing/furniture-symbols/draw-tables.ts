@@ -21,7 +21,7 @@ export const drawTable: FurnitureSymbol = (width, depth) => [
   insetOutline("edge", width, depth, edgeInset(width, depth)),
 ];
 
-/** A desk: a pedestal hidden under each end of the top, the knee hole between them open to the back, where one sits. */
+/** A desk: a pedestal hidden under each end of the top, and the board across the knee hole between them. */
 export const drawDesk: FurnitureSymbol = (width, depth) => {
   const [w, d] = [width / 2, depth / 2];
   const inset = edgeInset(width, depth);
@@ -31,7 +31,7 @@ export const drawDesk: FurnitureSymbol = (width, depth) => {
     wholeOutline(width, depth),
     hidden(rectangle("pedestal.left", [-w + inset, -d + inset], [-w + pedestal, d - inset])),
     hidden(rectangle("pedestal.right", [w - pedestal, -d + inset], [w - inset, d - inset])),
-    hidden(line("modesty", [-w + pedestal, -d + inset * 2], [w - pedestal, -d + inset * 2])),
+    hidden(line("board", [-w + pedestal, 0], [w - pedestal, 0])),
   ];
 };
 

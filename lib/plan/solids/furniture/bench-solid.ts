@@ -11,7 +11,7 @@ const SEAT_UP_M = 0.45;
 const SEAT_M = 0.05;
 const SUPPORT_M = 0.06;
 const INSET_M = 0.16;
-const SLAT_M = 0.14;
+const SLAT_M = 0.2;
 const RAIL_M = 0.08;
 
 /** A bench: a seat of planks on two upright boards tied by a rail; a high one has a back of two planks on posts. */
@@ -32,11 +32,13 @@ export function benchSolid(piece: Piece): Solid {
   ];
   const between: Stretch = [left[1], right[0]];
   const seatSolid = block(piece, "seat", [-u, u], [-v, back], [under, seat]);
-  const planks = partsIn(back + v, SLAT_M, 2, 5);
+  const planks = partsIn(back + v, SLAT_M, 2, 4);
   const gaps = Array.from({ length: planks - 1 }, (_, i) => -v + ((i + 1) * (back + v)) / planks);
   const setBack = (back + v) * 0.12;
   const support = (name: string, across: Stretch) =>
-    block(piece, name, across, [-v + setBack, back - (backed ? 0 : setBack)], ["floor", under], { hide: ["top"] });
+    block(piece, name, across, [-v + setBack, back - (backed ? 0 : setBack)], ["floor", under], {
+      hide: backed ? ["top", "upright.3", "upright.4"] : ["top"],
+    });
   const middle = (back - v) / 2;
   const above = height - seat;
   const plank = (name: string, rise: Stretch) => block(piece, name, [-u, u], [back, back + post / 2], rise);
@@ -57,9 +59,7 @@ export function benchSolid(piece: Piece): Solid {
     ),
     support("support.left", left),
     support("support.right", right),
-    block(piece, "rail", between, [middle - thick / 4, middle + thick / 4], [under * 0.45, under * 0.45 + rail], {
-      hide: ["upright"],
-    }),
+    block(piece, "rail", between, [middle - thick / 4, middle + thick / 4], [under * 0.45, under * 0.45 + rail]),
     ...backParts,
   );
 }

@@ -1,6 +1,6 @@
 import { joinSolids } from "../join-solids";
 import type { Solid } from "../solid";
-import { drawOn, panel } from "./draw-on";
+import { drawOn, panel, stroke } from "./draw-on";
 import { drawers } from "./drawers";
 import { block, FRONT } from "./part";
 import type { Piece, Stretch } from "./piece";
@@ -15,7 +15,7 @@ const OVERHANG_M = 0.03;
 const DRAWER_M = 0.24;
 const CLASP_M = 0.09;
 
-/** A chest: a body between a plinth and an overhanging top, with drawers; a low one has a lid and a clasp instead. */
+/** A chest: a body between a plinth and an overhanging top, with drawers; a low one has a strapped lid and a clasp instead. */
 export function chestSolid(piece: Piece): Solid {
   const { width, depth, height } = piece;
   const [u, v] = [width / 2, depth / 2];
@@ -29,6 +29,9 @@ export function chestSolid(piece: Piece): Solid {
   const lid = block(piece, "top", [-u, u], [-v, v], [under, height]);
   const half = thickness(CLASP_M, width, 0.14) / 2;
   const clasp = panel("clasp", -v, [-half, half], [under, under + (height - under) * 0.5]);
+  const straps = [-0.6, 0.6].map((share, i) =>
+    stroke(`strap.${i + 1}`, [u * share, -v, height], [u * share, v, height]),
+  );
   return joinSolids(
     block(piece, "plinth", [-u, u], [-v, v], ["floor", plinth]),
     lidded
@@ -39,6 +42,6 @@ export function chestSolid(piece: Piece): Solid {
           `body.${FRONT}`,
           drawers("drawer", front, inner, [plinth, under], partsIn(under - plinth, DRAWER_M, 2, 6)),
         ),
-    lidded ? drawOn(piece, lid, `top.${FRONT}`, [clasp]) : lid,
+    lidded ? drawOn(piece, drawOn(piece, lid, `top.${FRONT}`, [clasp]), "top.top", straps) : lid,
   );
 }

@@ -27,7 +27,7 @@ export function counterSolid(piece: Piece): Solid {
   ];
   const inner: Stretch = [left[1], right[0]];
   const facing = block(piece, "facing", [left[0], right[1]], [front, front + board], ["floor", under], {
-    hide: ["top"],
+    hide: ["top", "upright.3", "upright.4"],
   });
   const panels = partsIn(inner[1] - inner[0], PANEL_M, 1, 8);
   const wide = (right[1] - left[0]) / panels;
@@ -49,7 +49,7 @@ export function counterSolid(piece: Piece): Solid {
     end("end.left", left),
     end("end.right", right),
     block(piece, "shelf", inner, [front + board, v - (v - front) * 0.15], [shelf - board / 2, shelf + board / 2], {
-      hide: ["upright"],
+      hide: ["upright.1", "upright.2"],
     }),
   );
 }

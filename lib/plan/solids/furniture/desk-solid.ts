@@ -35,6 +35,6 @@ export function deskSolid(piece: Piece): Solid {
     block(piece, "top", [-u, u], [-v, v], [under, height]),
     stack("pedestal.left", [-u, -u + pedestal]),
     stack("pedestal.right", [u - pedestal, u]),
-    block(piece, "board", inner, [-board, board], [under * 0.35, under], { hide: ["top", "upright"] }),
+    block(piece, "board", inner, [-board, board], [under * 0.35, under], { hide: ["top"] }),
   );
 }

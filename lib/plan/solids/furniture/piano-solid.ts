@@ -1,21 +1,27 @@
 import { joinSolids } from "../join-solids";
 import type { Solid } from "../solid";
 import { drawOn, panel, type Stroke, stroke } from "./draw-on";
-import { block, FRONT } from "./part";
+import { GRAND_FROM_M } from "./grand-outline";
+import { grandSolid } from "./grand-solid";
+import { BACK, block, FRONT } from "./part";
+import { pianoKeys } from "./piano-keys";
 import type { Piece, Stretch } from "./piece";
-import { partsIn, thickness } from "./thickness";
+import { thickness } from "./thickness";
 
 const KEYS_UP_M = 0.72;
-const KEY_BED_M = 0.12;
-const KEYS_DEEP_M = 0.26;
+const KEY_BED_M = 0.13;
+const KEYS_DEEP_M = 0.28;
 const LEG_M = 0.07;
 const LID_M = 0.035;
 const CHEEK_M = 0.06;
-/** Key lines are drawn about this far apart, metres: fewer than the keys there are, so that they stay apart on paper. */
-const KEY_LINE_M = 0.12;
 
-/** An upright piano: the case with its lid, a key bed before it on two legs, the keys drawn on it. */
+/** A piano: an upright, or a grand where its box is deep enough. */
 export function pianoSolid(piece: Piece): Solid {
+  return piece.depth >= GRAND_FROM_M ? grandSolid(piece) : uprightSolid(piece);
+}
+
+/** The case with its lid, and before it a key bed between cheeks on two legs. */
+function uprightSolid(piece: Piece): Solid {
   const { width, depth, height } = piece;
   const [u, v] = [width / 2, depth / 2];
   const front = -v + thickness(KEYS_DEEP_M, depth, 0.42);
@@ -26,36 +32,30 @@ export function pianoSolid(piece: Piece): Solid {
   const leg = thickness(LEG_M, Math.min(width, depth), 0.1);
   const over = thickness(0.02, depth, 0.03);
   const inner: Stretch = [-u + cheek, u - cheek];
+  const bedAway: Stretch = [-v + thickness(0.02, depth, 0.03), front];
   const cheekTop = keys + thickness(0.06, height, 0.05);
+  const lines = pianoKeys(inner, bedAway, [low, keys]);
+  const bed = block(piece, "key-bed", inner, bedAway, [low, keys], { hide: ["upright"] });
   const body = block(piece, "case", [-u, u], [front, v], ["floor", lid], { hide: ["top"] });
-  const bed = block(piece, "key-bed", inner, [-v + cheek * 0.4, front], [low, keys], { hide: ["upright"] });
-  const caseFront: readonly Stroke[] = [
-    panel(
-      "upper-panel",
-      front,
-      [-u + width * 0.1, u - width * 0.1],
-      [keys + (lid - keys) * 0.3, keys + (lid - keys) * 0.86],
-    ),
-    panel("lower-panel", front, [-u + width * 0.1, u - width * 0.1], [low * 0.2, low * 0.85]),
+  const middle: Stretch = [-u + width * 0.1, u - width * 0.1];
+  const panels: readonly Stroke[] = [
+    panel("upper-panel", front, middle, [keys + (lid - keys) * 0.3, keys + (lid - keys) * 0.86]),
+    panel("lower-panel", front, middle, [low * 0.2, low * 0.85]),
   ];
+  const backFrame: readonly Stroke[] = [
+    panel("frame", v, middle, [lid * 0.08, lid * 0.92]),
+    ...[-0.4, 0, 0.4].map((share, i) =>
+      stroke(`post.${i + 1}`, [u * share, v, lid * 0.08], [u * share, v, lid * 0.92]),
+    ),
+  ];
+  const cheekHidden = { hide: ["upright.3", "upright.4"] };
   return joinSolids(
-    drawOn(piece, body, `case.${FRONT}`, caseFront),
+    drawOn(piece, drawOn(piece, body, `case.${FRONT}`, panels), `case.${BACK}`, backFrame),
     block(piece, "lid", [-u, u], [front - over, v], [lid, height]),
-    drawOn(piece, bed, "key-bed.top", keyLines(inner, [-v + cheek * 0.4, front], keys)),
-    block(piece, "cheek.left", [-u, -u + cheek], [-v, front], [low, cheekTop], { hide: ["upright.3", "upright.4"] }),
-    block(piece, "cheek.right", [u - cheek, u], [-v, front], [low, cheekTop], { hide: ["upright.3", "upright.4"] }),
+    drawOn(piece, drawOn(piece, bed, "key-bed.top", lines.top), `key-bed.${FRONT}`, lines.front),
+    block(piece, "cheek.left", [-u, -u + cheek], [-v, front], [low, cheekTop], cheekHidden),
+    block(piece, "cheek.right", [u - cheek, u], [-v, front], [low, cheekTop], cheekHidden),
     block(piece, "leg.left", [-u, -u + leg], [-v, -v + leg], ["floor", low], { hide: ["top"] }),
     block(piece, "leg.right", [u - leg, u], [-v, -v + leg], ["floor", low], { hide: ["top"] }),
   );
-}
-
-/** The keys: a rail behind them, lines between some, and short black ones here and there. */
-function keyLines([u0, u1]: Stretch, [v0, v1]: Stretch, w: number): readonly Stroke[] {
-  const back = v0 + (v1 - v0) * 0.62;
-  const count = partsIn(u1 - u0, KEY_LINE_M, 3, 24);
-  const at = (i: number) => u0 + ((i + 1) * (u1 - u0)) / count;
-  return [
-    stroke("key-rail", [u0, back, w], [u1, back, w]),
-    ...Array.from({ length: count - 1 }, (_, i) => stroke(`key.${i + 1}`, [at(i), v0, w], [at(i), back, w])),
-  ];
 }

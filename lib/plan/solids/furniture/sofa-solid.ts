@@ -32,16 +32,20 @@ export function sofaSolid(piece: Piece): Solid {
   const count = partsIn(wide, CUSHION_WIDE_M, 1, 6);
   const seams = Array.from({ length: count - 1 }, (_, i) => inner[0] + ((i + 1) * wide) / count);
 
-  const armSolid = (name: string, across: Stretch) => {
+  // An arm's outer side runs on into the back's, whose own edge is the seam between them.
+  const armSolid = (name: string, across: Stretch, outer: "first" | "last") => {
     const { ring, smooth } = roundedTop(across, [feet, armTop], arm / 2);
-    return sweptBack(piece, name, ring, [-v, back], { smooth, hide: ["end.2"] });
+    return sweptBack(piece, name, ring, [-v, back], {
+      smooth,
+      hide: ["end.2.1", `end.2.${outer === "first" ? 2 : ring.length}`],
+    });
   };
   const cushions = block(piece, "cushions", inner, [-v + setBack / 2, back], [cushion, seat], { hide: ["upright"] });
   const backSolid = block(piece, "back", [-u, u], [back, v], [feet, height]);
   return joinSolids(
     legs(piece, [-u, u], [-v, v], thickness(FOOT_M, Math.min(width, depth), 0.1), feet),
-    armSolid("arm.left", [-u, -u + arm]),
-    armSolid("arm.right", [u - arm, u]),
+    armSolid("arm.left", [-u, -u + arm], "last"),
+    armSolid("arm.right", [u - arm, u], "first"),
     block(piece, "base", inner, [-v + setBack, back], [feet, cushion], { hide: ["top", "upright"] }),
     drawOn(
       piece,

@@ -7,19 +7,19 @@ import type { Piece } from "./piece";
 import { thickness } from "./thickness";
 
 const SEAT_M = 0.05;
-const LEG_M = 0.04;
+const LEG_M = 0.038;
 const RAIL_M = 0.035;
 /** The legs' outer corners lie on a smaller ellipse, at its diagonals. */
 const LEGS_IN = 0.66;
 
-/** A stool: a round seat, an ellipse where its box is not square, on four legs tied by rails. */
+/** A stool: a round seat, an ellipse where its box is not square, on four legs, the front pair and the back pair each tied by a rail. */
 export function stoolSolid(piece: Piece): Solid {
   const { width, depth, height } = piece;
   const leg = thickness(LEG_M, Math.min(width, depth), 0.12);
   const under = height - thickness(SEAT_M, height, 0.15);
   const [u, v] = [(width / 2) * LEGS_IN, (depth / 2) * LEGS_IN];
   const rail = thickness(RAIL_M, height, 0.06);
-  const low = under * 0.36;
+  const low = under * 0.3;
   const inset = leg * 0.25;
   const hide = ["upright"];
   return joinSolids(
@@ -27,11 +27,5 @@ export function stoolSolid(piece: Piece): Solid {
     legs(piece, [-u, u], [-v, v], leg, under),
     block(piece, "rail.front", [-u + leg, u - leg], [-v + inset, -v + leg - inset], [low, low + rail], { hide }),
     block(piece, "rail.back", [-u + leg, u - leg], [v - leg + inset, v - inset], [low, low + rail], { hide }),
-    block(piece, "rail.left", [-u + inset, -u + leg - inset], [-v + leg, v - leg], [low + 2 * rail, low + 3 * rail], {
-      hide,
-    }),
-    block(piece, "rail.right", [u - leg + inset, u - inset], [-v + leg, v - leg], [low + 2 * rail, low + 3 * rail], {
-      hide,
-    }),
   );
 }
