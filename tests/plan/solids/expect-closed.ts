@@ -53,7 +53,7 @@ function key(point: StagePoint): string {
 }
 
 /** Greatest distance of a corner from the plane through the outline (Newell's normal), metres. */
-export function outOfFlat(outline: readonly StagePoint[]): number {
+function outOfFlat(outline: readonly StagePoint[]): number {
   const normal = [0, 0, 0] as [number, number, number];
   outline.forEach((p, i) => {
     const q = outline[(i + 1) % outline.length] as StagePoint;
