@@ -2,6 +2,7 @@ import type { Exercise } from "../exercise/exercise";
 import { between } from "../geometry/vector";
 import { printLength } from "../measure/print-length";
 import type { PlanPoint, StagePoint } from "../stage/frame";
+import { circlePoints } from "./arc-points";
 import { arrowHead } from "./arrow-head";
 import { clearest } from "./clear-lettering";
 import type { DisplayItem, DisplayList, DrawingPoint } from "./display-list";
@@ -18,6 +19,9 @@ const BLUE = { pencil: "blue" } as const;
 const NUMBER_PLACES = [0.5, 0.36, 0.64, 0.22, 0.78, 0.08] as const;
 /** How far off its dimension, millimetres of paper: farther where the drawing is too small for its letters. */
 const NUMBER_CLEAR_MM = [1, 3.5, 6, 9] as const;
+
+/** Half the width of the mark that shows the point itself, millimetres of paper. */
+const POINT_MM = 2.6;
 
 export type PlaceOptions = {
   /** False where the student reads with the scale rule: the lines alone. */
@@ -39,8 +43,9 @@ export function drawPlace(
   name: string,
   { numbers = true, over = [] }: PlaceOptions = {},
 ): DisplayList {
-  const across = dimension("across", [0, y], [x, y], [0, y < 0 ? -1 : 1], over);
-  const upstage = dimension("upstage", [x, 0], [x, y], [x < 0 ? -1 : 1, 0], [...over, ...across]);
+  const sheet = [...over, pointRoom([x, y], scaleRatio)];
+  const across = dimension("across", [0, y], [x, y], [0, y < 0 ? -1 : 1], sheet);
+  const upstage = dimension("upstage", [x, 0], [x, y], [x < 0 ? -1 : 1, 0], [...sheet, ...across]);
   return [...across, ...upstage];
 
   function dimension(
@@ -48,7 +53,7 @@ export function drawPlace(
     from: DrawingPoint,
     to: DrawingPoint,
     side: DrawingPoint,
-    sheet: DisplayList,
+    clearOf: DisplayList,
   ): DisplayItem[] {
     const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
     if (length < ON_LINE_M) return [];
@@ -59,7 +64,7 @@ export function drawPlace(
       makeStroke(`${id}.start`, arrowHead(to, from, head), BLUE),
       makeStroke(`${id}.end`, arrowHead(from, to, head), BLUE),
     ];
-    return numbers ? [...lines, letterLength(id, [from, to], side, printLength(length, units), sheet)] : lines;
+    return numbers ? [...lines, letterLength(id, [from, to], side, printLength(length, units), clearOf)] : lines;
   }
 
   function letterLength(
@@ -67,7 +72,7 @@ export function drawPlace(
     [from, to]: readonly [DrawingPoint, DrawingPoint],
     side: DrawingPoint,
     text: string,
-    sheet: DisplayList,
+    clearOf: DisplayList,
   ): DisplayItem {
     const heightMm = LETTER_MM.note;
     const other: DrawingPoint = [-side[0], -side[1]];
@@ -82,6 +87,11 @@ export function drawPlace(
         ),
       ),
     );
-    return clearest(places, { items: sheet, scaleRatio });
+    return clearest(places, { items: clearOf, scaleRatio });
   }
+}
+
+/** The room of the mark at the point, for numbers to keep clear of; never drawn. */
+function pointRoom(at: DrawingPoint, scaleRatio: number): DisplayItem {
+  return makeStroke("place.point", circlePoints(at, (POINT_MM * scaleRatio) / 1000), { closed: true });
 }

@@ -190,6 +190,17 @@ describe("the place of a point", () => {
     expect(list.every(({ pencil }) => pencil === "blue")).toBe(true);
   });
 
+  it("writes a short dimension's number clear of the mark that stands at the point", () => {
+    const at: PlanPoint = [-4.2, 0.6];
+    const [left, bottom, right, top] = planeBox(
+      letteringOf(drawPlace({ units: "m", scaleRatio: 60 }, at, "A"), "place.A.upstage.length"),
+      60,
+    );
+    const away = Math.hypot(Math.max(left - at[0], 0, at[0] - right), Math.max(bottom - at[1], 0, at[1] - top));
+    // The ring round a point is some 5 mm wide on paper, as it is shown.
+    expect(away).toBeGreaterThan(0.0025 * 60);
+  });
+
   it("leaves out a dimension of no length, and the numbers where they are to be read with the rule", () => {
     expect(drawPlace(sheet, [0, 3], "C").some(({ id }) => id.startsWith("place.C.across"))).toBe(false);
     expect(drawPlace(sheet, [1, 3], "C", { numbers: false }).every(({ kind }) => kind === "stroke")).toBe(true);
