@@ -53,12 +53,34 @@ function SheetRow({ exercise, number }: { readonly exercise: Exercise; readonly 
           {exercise.title}
         </Link>
         <span className="register-skills">{exercise.skills.map(skillWords).join(", ")}</span>
+        <span className="register-ways">
+          <OtherWay to="demonstrate" words="Demonstrate" exercise={exercise} />
+          <OtherWay to="sheet" words="Print" exercise={exercise} />
+        </span>
       </span>
       <span className="register-fact">Level {exercise.level}</span>
       <span className="register-fact">{exercise.task.marks.length} marks</span>
       <span className="register-fact register-scale">{printScale(exercise.scale)}</span>
       <RecordCell id={exercise.id} version={exercise.version} />
     </li>
+  );
+}
+
+/** What else can be done with a sheet than practise it, over the row's own link. */
+function OtherWay({
+  to,
+  words,
+  exercise: { id, title },
+}: {
+  readonly to: "demonstrate" | "sheet";
+  readonly words: string;
+  readonly exercise: Pick<Exercise, "id" | "title">;
+}) {
+  return (
+    <Link href={`/${to}/${id}`} prefetch={false} className="register-way plain-link">
+      {words}
+      <span className="aloud">: {title}</span>
+    </Link>
   );
 }
 
