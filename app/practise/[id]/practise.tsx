@@ -6,14 +6,10 @@ import { isFinished } from "@/app/_parts/kept-work/attempt";
 import { SheetContext } from "@/app/_sheet/sheet-context";
 import { createSheetViews } from "@/app/_sheet/sheet-views";
 import type { Exercise } from "@/lib/exercise/exercise";
-import { exercisePoints } from "@/lib/exercise/exercise-points";
-import { listEdges } from "@/lib/plan/list-edges";
-import { createPractice } from "./attempt-store";
 import { Board } from "./board";
-import { truePlaces } from "./drawn-points";
-import { PracticeContext, type PracticeRoom, usePractice } from "./practice-context";
+import { PracticeContext, usePractice } from "./practice-context";
+import { practiceRoom } from "./practice-room";
 import { Result } from "./result";
-import { sheetBounds } from "./sheet-bounds";
 import "./practise.css";
 import "./reading.css";
 
@@ -25,18 +21,7 @@ export type PractiseProps = {
 
 /** One exercise, from its first point to its result. */
 export function Practise({ exercise, sheet, next }: PractiseProps) {
-  const room = useMemo<PracticeRoom>(() => {
-    const points = exercisePoints(exercise);
-    return {
-      exercise,
-      points,
-      truth: truePlaces(exercise, points),
-      edges: listEdges(exercise.plan, points),
-      bounds: sheetBounds(exercise),
-      paperRatio: exercise.scaleRatio,
-      store: createPractice(exercise),
-    };
-  }, [exercise]);
+  const room = useMemo(() => practiceRoom(exercise), [exercise]);
   const [views] = useState(() => createSheetViews(room.bounds.picture, room.bounds.plan));
   const onSheet = useMemo(() => ({ views, scaleRatio: exercise.scaleRatio }), [views, exercise]);
 

@@ -60,6 +60,11 @@ export function SheetFrame({
             Put the plan {layout === "beside" ? "under" : "beside"} the picture
           </button>
         )}
+        {!phone && (
+          <Link href={`/sheet/${exercise.id}`} className="plain-link text-sm" prefetch={false}>
+            Print this sheet
+          </Link>
+        )}
         {narrow ? <LookDisclosure /> : <LookSwitch />}
       </header>
       {!keeping && (
