@@ -2,10 +2,9 @@ import type { Exercise } from "../exercise/exercise";
 import { between } from "../geometry/vector";
 import { printLength } from "../measure/print-length";
 import type { PlanPoint, StagePoint } from "../stage/frame";
-import { circlePoints } from "./arc-points";
 import { arrowHead } from "./arrow-head";
-import { clearest } from "./clear-lettering";
-import type { DisplayItem, DisplayList, DrawingPoint } from "./display-list";
+import { clearest, type Drawn, type PlaneBox, planeBox } from "./clear-lettering";
+import type { DisplayItem, DisplayList, DrawingPoint, Lettering } from "./display-list";
 import { shiftBeside } from "./lettering-box";
 import { LETTER_MM, makeLettering, makeStroke } from "./make-stroke";
 
@@ -17,8 +16,12 @@ const BLUE = { pencil: "blue" } as const;
 
 /** Where along a dimension its number may stand, shares, best first. */
 const NUMBER_PLACES = [0.5, 0.36, 0.64, 0.22, 0.78, 0.08] as const;
-/** How far off its dimension, millimetres of paper: farther where the drawing is too small for its letters. */
-const NUMBER_CLEAR_MM = [1, 3.5, 6, 9] as const;
+/**
+ * How far off its dimension a number stands, millimetres of paper. Near it crosses a line rather than go away; only from
+ * other letters, where the drawing is too small for all of them, does it go far.
+ */
+const NEAR_MM = [1, 3.5] as const;
+const FAR_MM = [6, 9] as const;
 
 /** Half the width of the mark that shows the point itself, millimetres of paper. */
 const POINT_MM = 2.6;
@@ -43,7 +46,7 @@ export function drawPlace(
   name: string,
   { numbers = true, over = [] }: PlaceOptions = {},
 ): DisplayList {
-  const sheet = [...over, pointRoom([x, y], scaleRatio)];
+  const sheet = [...over, pointRoom([x, y])];
   const across = dimension("across", [0, y], [x, y], [0, y < 0 ? -1 : 1], sheet);
   const upstage = dimension("upstage", [x, 0], [x, y], [x < 0 ? -1 : 1, 0], [...sheet, ...across]);
   return [...across, ...upstage];
@@ -76,22 +79,34 @@ export function drawPlace(
   ): DisplayItem {
     const heightMm = LETTER_MM.note;
     const other: DrawingPoint = [-side[0], -side[1]];
-    const places = NUMBER_CLEAR_MM.flatMap((clearMm) =>
-      NUMBER_PLACES.flatMap((share) =>
-        [side, other].map((toward) =>
-          makeLettering(`${id}.length`, between(from, to, share), text, {
-            ...BLUE,
-            heightMm,
-            shiftMm: shiftBeside(toward, text, heightMm, clearMm),
-          }),
+    const placesAt = (far: readonly number[]) =>
+      far.flatMap((clearMm) =>
+        NUMBER_PLACES.flatMap((share) =>
+          [side, other].map((toward) =>
+            makeLettering(`${id}.length`, between(from, to, share), text, {
+              ...BLUE,
+              heightMm,
+              shiftMm: shiftBeside(toward, text, heightMm, clearMm),
+            }),
+          ),
         ),
-      ),
-    );
-    return clearest(places, { items: clearOf, scaleRatio });
+      );
+    const sheet = { items: clearOf, scaleRatio };
+    const near = clearest(placesAt(NEAR_MM), sheet);
+    return isOverLettering(near, sheet) ? clearest(placesAt([...NEAR_MM, ...FAR_MM]), sheet) : near;
   }
 }
 
-/** The room of the mark at the point, for numbers to keep clear of; never drawn. */
-function pointRoom(at: DrawingPoint, scaleRatio: number): DisplayItem {
-  return makeStroke("place.point", circlePoints(at, (POINT_MM * scaleRatio) / 1000), { closed: true });
+/** The room of the mark at the point, told as a letter's, which no number may cover; never drawn. */
+function pointRoom(at: DrawingPoint): DisplayItem {
+  return makeLettering("place.point", at, "O", { heightMm: 2 * POINT_MM, shiftMm: [0, -POINT_MM] });
+}
+
+function isOverLettering(number: Lettering, { items, scaleRatio }: Drawn): boolean {
+  const box = planeBox(number, scaleRatio);
+  return items.some((item) => item.kind === "lettering" && boxesOverlap(box, planeBox(item, scaleRatio)));
+}
+
+function boxesOverlap(a: PlaneBox, b: PlaneBox): boolean {
+  return a[0] < b[2] && b[0] < a[2] && a[1] < b[3] && b[1] < a[3];
 }
