@@ -53,4 +53,6 @@ export type Lettering = {
   readonly faint: boolean;
   /** A thin box round it, as heights of platforms are lettered; see `letteringBox`. */
   readonly boxed?: true;
+  /** The plain text face, for sentences, or its heavier cut; left out, the lettering of the drafting hand. */
+  readonly face?: "plain" | "strong";
 };
