@@ -9,6 +9,7 @@ import { Press, PressLink } from "@/app/_parts/press";
 import { saveFile } from "@/app/_parts/save-file";
 import { printScale } from "@/lib/measure/scale";
 import { AnotherPress } from "./another-press";
+import { Finished } from "./finished";
 import { planeOf } from "./plane-of";
 import { usePractice, usePracticeRoom } from "./practice-context";
 import { ResultDrawing } from "./result-drawing";
@@ -79,10 +80,13 @@ export function Result({ sheet, next }: Props) {
             <Onward sheet={sheet} next={next} />
             <Press onClick={() => store.getState().again()}>{reading ? "Read it again" : "Draw it again"}</Press>
             <Press onClick={download}>Save the marks</Press>
+            <PressLink href={`/sheet/${exercise.id}`}>Print this sheet</PressLink>
+            <PressLink href={`/demonstrate/${exercise.id}`}>Demonstrate it</PressLink>
             <PressLink href="/record">Your record</PressLink>
           </div>
         </section>
         <ResultTable grade={grade} />
+        <Finished grade={grade} />
       </div>
     </main>
   );

@@ -13,7 +13,8 @@ const FIGURE_HALF_MM = 2.6;
 /** Letters keep this clear of a line, millimetres. */
 const CLEAR_MM = 1.2;
 
-const NOTHING: Plan = {
+/** A plan with nothing on it. */
+export const NOTHING: Plan = {
   corners: new Map(),
   walls: [],
   platforms: [],

@@ -17,6 +17,7 @@ const TWO = { task: { kind: "plan-to-picture", marks: ["A.foot", "A.top"] } };
 
 beforeEach(() => {
   window.localStorage.clear();
+  vi.stubGlobal("matchMedia", () => ({ matches: false }));
   vi.stubGlobal(
     "ResizeObserver",
     class {

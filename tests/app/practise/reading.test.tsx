@@ -21,6 +21,7 @@ const show = (exercise = reading(), sheet: SheetPlace = [1, 2]) =>
 
 beforeEach(() => {
   window.localStorage.clear();
+  vi.stubGlobal("matchMedia", () => ({ matches: false }));
   vi.stubGlobal(
     "ResizeObserver",
     class {
