@@ -8,6 +8,7 @@ import { hatchLines } from "./finished/hatch-lines";
 import { joinHatching } from "./finished/join-hatching";
 import { type JoinPiece, joinPieces } from "./finished/join-pieces";
 import { lookThrough } from "./finished/look-through";
+import { shadowLines } from "./finished/shadow-lines";
 import { type Pencilled, weighPiece } from "./finished/weigh-piece";
 import { drawOnce } from "./hidden-lines/draw-once";
 import { type VisibleLine, visibleLines } from "./hidden-lines/visible-lines";
@@ -35,7 +36,11 @@ export function drawFinishedPicture(
   const { faces, lines } = finishedScene({ plan, stage, viewer }, figureAt);
   const gaze = lookThrough(faces, viewer, stage);
 
-  const hatching = hatchLines(faces, gaze.faces, viewer, mm);
+  const backings = new Set(plan.masking.filter(({ kind }) => kind === "backing").map(({ id }) => id));
+  const hatching = [
+    ...hatchLines(faces, gaze.faces, backings, viewer, mm),
+    ...shadowLines(faces, plan, stage, viewer, mm),
+  ];
   const hatched = joinHatching(visibleLines({ faces, lines: hatching }, viewer), hatching, mm);
 
   const once = drawOnce(visibleLines({ faces, lines }, viewer), (piece) => rankOf(press(piece)));

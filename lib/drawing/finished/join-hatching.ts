@@ -1,7 +1,7 @@
-import { between } from "../../geometry/vector";
 import type { PicturePoint } from "../../stage/frame";
 import type { VisibleLine } from "../hidden-lines/visible-lines";
-import type { HatchLine } from "./hatch-lines";
+import type { HatchFamily, HatchLine } from "./hatch-family";
+import { alongRow, onRow } from "./hatch-rows";
 
 export type HatchStroke = { readonly id: string; readonly points: readonly [PicturePoint, PicturePoint] };
 
@@ -11,33 +11,32 @@ const SHORTEST_MM = 0.7;
 /** Strokes stop this short of what bounds them, so that the tone stays inside its face, millimetres of paper. */
 const SHORT_BY_MM = 0.15;
 
-/** The visible pieces of hatching as strokes, each row's pieces joined over the faces it runs on, in the order of the rows. */
+/** The visible pieces of hatching as strokes, each row's pieces joined over the faces it runs on, row by row. */
 export function joinHatching(
   pieces: readonly VisibleLine[],
   lines: readonly HatchLine[],
   mm: number,
 ): readonly HatchStroke[] {
-  const rows = new Map<string, VisibleLine[]>();
-  for (const piece of pieces) {
-    const { family } = lines[piece.line] as HatchLine;
-    const row = rows.get(family);
-    if (row) row.push(piece);
-    else rows.set(family, [piece]);
+  const rows = new Map<string, { family: HatchFamily; row: number; stretches: [number, number][] }>();
+  for (const { line, from, to } of pieces) {
+    const { family, row } = lines[line] as HatchLine;
+    const key = `${family.name}.${row}`;
+    const entry = rows.get(key) ?? { family, row, stretches: [] };
+    rows.set(key, entry);
+    entry.stretches.push([alongRow(family, from), alongRow(family, to)]);
   }
-  return [...rows].flatMap(([family, row]) => {
-    // Rows lean up: their pieces in order of height are in order along the row.
-    row.sort((a, b) => a.from[1] - b.from[1]);
-    const joined: [PicturePoint, PicturePoint][] = [];
-    for (const { from, to } of row) {
+  return [...rows].flatMap(([key, { family, row, stretches }]) => {
+    stretches.sort((a, b) => a[0] - b[0]);
+    const joined: [number, number][] = [];
+    for (const [from, to] of stretches) {
       const last = joined.at(-1);
-      if (last && from[1] - last[1][1] < NEAR_MM * mm) last[1] = to[1] > last[1][1] ? to : last[1];
+      if (last && from - last[1] < NEAR_MM * mm) last[1] = Math.max(last[1], to);
       else joined.push([from, to]);
     }
     return joined.flatMap(([from, to], i): HatchStroke[] => {
-      const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-      if (length < SHORTEST_MM * mm) return [];
-      const cut = (SHORT_BY_MM * mm) / length;
-      return [{ id: `${family}.${i + 1}`, points: [between(from, to, cut), between(from, to, 1 - cut)] }];
+      if (to - from < SHORTEST_MM * mm) return [];
+      const place = (along: number) => onRow(family, row, along, mm);
+      return [{ id: `${key}.${i + 1}`, points: [place(from + SHORT_BY_MM * mm), place(to - SHORT_BY_MM * mm)] }];
     });
   });
 }

@@ -28,11 +28,14 @@ export function stageLines(plan: Plan, stage: Stage): readonly SolidLine[] {
     line("floor.left", [-half, 0, 0], footLeft),
     line("floor.right", [half, 0, 0], footRight),
     line("floor.back", footLeft, footRight),
-    line("back.left", footLeft, topLeft),
-    line("back.right", footRight, topRight),
-    line("back.top", topLeft, topRight),
     ...(bare
-      ? [line("ceiling.left", [-half, 0, height], topLeft), line("ceiling.right", [half, 0, height], topRight)]
+      ? [
+          line("back.left", footLeft, topLeft),
+          line("back.right", footRight, topRight),
+          line("back.top", topLeft, topRight),
+          line("ceiling.left", [-half, 0, height], topLeft),
+          line("ceiling.right", [half, 0, height], topRight),
+        ]
       : []),
     ...(apron > 0
       ? [

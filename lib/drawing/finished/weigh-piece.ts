@@ -12,7 +12,7 @@ const BESIDE_MM = 0.5;
 const FAR_BEHIND_M = 0.6;
 /** Furniture is small and has many edges: only what lies farther behind makes an outline of one. */
 const FAR_BEHIND_FURNITURE_M = 1.2;
-/** Shorter lines stay thin, millimetres of paper. */
+/** Shorter lines of furniture stay thin, millimetres of paper. */
 const HEAVY_FROM_MM = 2;
 
 /**
@@ -32,7 +32,8 @@ export function weighPiece(
   const [dx, dz] = [piece.to[0] - piece.from[0], piece.to[1] - piece.from[1]];
   const length = Math.hypot(dx, dz);
   const thin = { weight: "thin", faint: false } as const;
-  if (!(length > HEAVY_FROM_MM * mm) && line.kind !== "smooth") return thin;
+  if (isFurniture && !(length > HEAVY_FROM_MM * mm)) return thin;
+  if (line.id.includes(".sash.")) return thin;
   const [X, Z] = between(piece.from, piece.to, 0.5);
   const [nx, nz] = [(-dz / length) * BESIDE_MM * mm, (dx / length) * BESIDE_MM * mm];
   const behind = Math.max(depthAt([X + nx, Z + nz]), depthAt([X - nx, Z - nz])) - depth;

@@ -6,12 +6,22 @@ import type { Solid } from "./solid";
 import { type DetailSketch, solidOfFaces } from "./solid-of-faces";
 
 /** About how far apart folds fall, metres, and how many there are at most. */
-const FOLD_M = 0.55;
-const MOST_FOLDS = 40;
-/** Folds are unevenly spaced and long, as cloth hangs: shares of the spacing and of the drop, taken in turn. */
-const FOLD_SHIFT = [0.12, -0.18, 0.06, 0.2, -0.1] as const;
-const FOLD_TOP = [1, 0.97, 1, 0.9, 1] as const;
-const FOLD_LOW = [0.04, 0.38, 0.12, 0.5, 0.22] as const;
+const FOLD_M = 0.42;
+const MOST_FOLDS = 60;
+/**
+ * Folds are unevenly spaced, and hang from the top or stand on the hem, as cloth falls: how far each is shifted, as a share of the
+ * spacing, and from which height to which it runs, as shares of the drop, taken in turn.
+ */
+const FOLD_SHIFT = [0.1, -0.14, 0.06, 0.16, -0.08] as const;
+const FOLD_RUN = [
+  [1, 0.06],
+  [0.42, 0],
+  [1, 0.2],
+  [1, 0.5],
+  [0.3, 0],
+  [1, 0.02],
+  [1, 0.34],
+] as const;
 
 /** A hanging or standing cloth as one flat face from its foot or trim to its top; legs and borders have some soft folds drawn on. */
 export function clothSolid({ id, kind, line, trim, height }: Masking, stage: Pick<Stage, "rake">): Solid {
@@ -33,13 +43,14 @@ export function clothSolid({ id, kind, line, trim, height }: Masking, stage: Pic
   function foldLines(): DetailSketch[] {
     const count = Math.min(MOST_FOLDS, Math.floor(length / FOLD_M));
     return Array.from({ length: count }, (_, i) => {
-      const pick = (values: readonly number[]) => values[i % values.length] as number;
-      const place = between(a, b, (i + 0.5 + pick(FOLD_SHIFT)) / count);
+      const shift = FOLD_SHIFT[i % FOLD_SHIFT.length] ?? 0;
+      const [high, end] = FOLD_RUN[i % FOLD_RUN.length] ?? [1, 0];
+      const place = between(a, b, (i + 0.5 + shift) / count);
       const [from, drop] = [low(place), top - low(place)];
       return {
         id: `${id}.fold.${i + 1}`,
-        from: point(place, from + drop * pick(FOLD_TOP)),
-        to: point(place, from + drop * pick(FOLD_LOW)),
+        from: point(place, from + drop * high),
+        to: point(place, from + drop * end),
         on: id,
       };
     });

@@ -12,31 +12,33 @@ export function revealFaces(id: string, space: WallSpace, rim: OpeningRim, depth
   const { points, start, end, sill, open, opening } = rim;
   const [first, last] = [points[0] as RimPoint, points.at(-1) as RimPoint];
   const middle = space.at((start + end) / 2, depth / 2, (first[1] + rim.head) / 2);
-  const quad = (name: string, outline: readonly StagePoint[], curve?: string): FaceSketch => ({
+  const quad = (name: string, outline: readonly StagePoint[], on?: string): FaceSketch => ({
     id: `${id}.${name}`,
     element: space.wall.id,
     kind: "reveal",
     outline,
     outer: subtract3(middle, between3(outline[0] as StagePoint, outline.at(-2) as StagePoint, 0.5)),
-    ...(curve ? { curve } : {}),
+    ...(on ? { curve: on } : {}),
   });
-  const strip = (name: string, [u0, z0]: RimPoint, [u1, z1]: RimPoint, curve?: string) =>
-    quad(name, [space.at(u0, 0, z0), space.at(u1, 0, z1), space.at(u1, depth, z1), space.at(u0, depth, z0)], curve);
+  // An arch's jambs go on into its soffit without an edge.
+  const arched = opening.kind === "arch";
+  const curve = arched ? `${id}.head` : undefined;
+  const strip = (name: string, [u0, z0]: RimPoint, [u1, z1]: RimPoint, on?: string) =>
+    quad(name, [space.at(u0, 0, z0), space.at(u1, 0, z1), space.at(u1, depth, z1), space.at(u0, depth, z0)], on);
   const jamb = (name: string, u: number, z: number) => {
     const near: UV = [u, 0];
-    return quad(name, [space.at(u, 0, z), ...space.footPath(near, [u, depth]), space.at(u, depth, z)]);
+    return quad(name, [space.at(u, 0, z), ...space.footPath(near, [u, depth]), space.at(u, depth, z)], curve);
   };
   const upper = sill === null ? points : points.slice(1, -1);
-  const arched = opening.kind === "arch";
   const heads = upper.slice(1).map((point, i) => {
     const before = upper[i] as RimPoint;
-    return arched ? strip(`head.${i + 1}`, before, point, `${id}.head`) : strip("head", before, point);
+    return strip(arched ? `head.${i + 1}` : "head", before, point, curve);
   });
   const rise = [upper[0], upper.at(-1)] as [RimPoint, RimPoint];
   const jambs =
     sill === null
       ? [jamb("jamb.start", start, rise[0][1]), jamb("jamb.end", end, rise[1][1])]
-      : [strip("jamb.start", first, rise[0]), strip("jamb.end", rise[1], last)];
+      : [strip("jamb.start", first, rise[0], curve), strip("jamb.end", rise[1], last, curve)];
   const ledge = sill === null ? [] : [strip("sill", last, first)];
   return [...jambs, ...(open ? [] : heads), ...ledge];
 }
