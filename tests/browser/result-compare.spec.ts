@@ -77,8 +77,12 @@ for (const viewport of [
 
     const wide = await page.evaluate(() => document.documentElement.scrollWidth);
     expect(wide).toBeLessThanOrEqual(viewport.width);
-    const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
-    expect(violations.map(({ id, nodes }) => `${id} at ${nodes.map((node) => node.target).join(", ")}`)).toEqual([]);
+    for (const colorScheme of ["light", "dark"] as const) {
+      await page.emulateMedia({ colorScheme });
+      const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
+      const found = violations.map(({ id, nodes }) => `${id} at ${nodes.map((node) => node.target).join(", ")}`);
+      expect(found, colorScheme).toEqual([]);
+    }
     await context.close();
   });
 }
