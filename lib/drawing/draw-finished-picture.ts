@@ -1,5 +1,5 @@
 import type { Exercise } from "../exercise/exercise";
-import type { Face, SolidLine } from "../plan/solids/solid";
+import type { SolidLine } from "../plan/solids/solid";
 import type { PlanPoint } from "../stage/frame";
 import type { DisplayList, Stroke } from "./display-list";
 import { finishedScene } from "./finished/finished-scene";
@@ -70,8 +70,8 @@ export function drawFinishedPicture(
   function press(piece: VisibleLine): Pencilled {
     const line = lines[piece.line] as SolidLine;
     const middle = (piece.start + piece.end) / 2;
-    const isFurniture = line.faces.some((place) => (faces[place] as Face).kind === "furniture");
-    return weighPiece(piece, line, gaze, depthAlong(line, middle, viewer.distance), mm, isFurniture);
+    const of = faces[line.faces[0] ?? -1]?.kind ?? null;
+    return weighPiece(piece, line, of, gaze, depthAlong(line, middle, viewer.distance), mm);
   }
 }
 

@@ -21,6 +21,8 @@ const MEET_M = 1e-5;
 /** Pieces of one curve may turn by no more than this where they are joined, others go straight on, radians. */
 const CURVE_TURN = (75 * Math.PI) / 180;
 const STRAIGHT_TURN = (0.5 * Math.PI) / 180;
+/** A piece this many times longer than its neighbour is no facet of the same curve, as a jamb that goes on into an arch. */
+const ONE_CURVE = 6;
 
 type End = { readonly piece: number; readonly last: boolean };
 
@@ -89,7 +91,7 @@ function linkEnds(pieces: readonly JoinPiece[]): ReadonlyMap<number, End> {
       ends.slice(i + 1).flatMap((b) => {
         if (a.piece === b.piece) return [];
         const turn = turnBetween(pieces, a, b);
-        const sameCurve = pieces[a.piece]?.stem === pieces[b.piece]?.stem;
+        const sameCurve = areOneCurve(pieces[a.piece] as JoinPiece, pieces[b.piece] as JoinPiece);
         return turn < (sameCurve ? CURVE_TURN : STRAIGHT_TURN) ? [{ a, b, turn }] : [];
       }),
     );
@@ -101,6 +103,11 @@ function linkEnds(pieces: readonly JoinPiece[]): ReadonlyMap<number, End> {
     }
   }
   return links;
+}
+
+function areOneCurve(a: JoinPiece, b: JoinPiece): boolean {
+  const [one, other] = [a, b].map(({ from, to }) => Math.hypot(to[0] - from[0], to[1] - from[1])) as [number, number];
+  return a.stem === b.stem && Math.max(one, other) < ONE_CURVE * Math.min(one, other);
 }
 
 function endKey({ piece, last }: End): number {

@@ -11,7 +11,7 @@ import { hatchRows, onRow, type PictureRings } from "./hatch-rows";
 import { TO_LIGHT } from "./light";
 
 /** What casts a shadow: things that stand about. The shadows of walls and cloths would drown the floor. */
-const CASTERS: readonly FaceKind[] = ["furniture", "column", "platform", "stair", "figure"];
+const CASTERS: readonly FaceKind[] = ["furniture", "column", "platform", "stair"];
 /** A thing whose foot is this near the level of a surface stands on it, metres. */
 const STANDS_ON_M = 0.02;
 
@@ -26,7 +26,7 @@ type Ground = {
 };
 
 /**
- * The shadows of furniture, columns, platforms, steps and the figure on what they stand on, as level hatching: each face's shadow is
+ * The shadows of furniture, columns, platforms and steps on what they stand on, as level hatching: each face's shadow is
  * laid on the floor or the platform under the thing, and rows that run in several are drawn once. A shadow stays on its ground.
  */
 export function shadowLines(

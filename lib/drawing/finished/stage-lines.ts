@@ -4,7 +4,7 @@ import type { StagePoint } from "../../stage/frame";
 import { backWallCorners, onFloor, type Stage } from "../../stage/stage";
 
 /** Arms of the cross that marks a plain point of the floor, metres. */
-const SPIKE_M = 0.15;
+const SPIKE_M = 0.2;
 
 /**
  * The lines of the bare stage: the floor's sides and back, the apron's edge and the back wall, and, where no set or masking

@@ -1,7 +1,7 @@
+import { archHead } from "../../plan/arch-head";
 import type { NamedPoints } from "../../plan/named-point";
 import type { Opening, Wall } from "../../plan/plan";
 import type { PicturePoint } from "../../stage/frame";
-import { arcPoints } from "../arc-points";
 import type { DrawingPoint } from "../display-list";
 import { mapQuad, type Quad } from "../map-quad";
 
@@ -54,15 +54,16 @@ function isQuad(points: readonly (DrawingPoint | null)[]): points is Quad {
   return points.length === 4 && points.every((point) => point !== null);
 }
 
+/** Straight pieces of an arch's curve: turns small enough for the hand style to know it for one. */
+const ARCH_PIECES = 24;
+
 /** On the wall's face: jambs up to the springing, and half an ellipse from there to the crown, a half circle where it is high enough. */
 function archLines([start, end, crown]: Quad): OpeningLine[] {
-  const half = end[0] / 2;
-  const top = crown[1];
-  const spring = Math.max(top - half, start[1], end[1]);
+  const { spring, curve } = archHead({ width: end[0] }, Math.max(start[1], end[1]), crown[1], ARCH_PIECES);
   const lines: OpeningLine[] = [
     { part: "jamb.start", points: [start, [0, spring]] },
     { part: "jamb.end", points: [end, [end[0], spring]] },
-    { part: "arch", points: arcPoints([half, spring], [half, top - spring], Math.PI, 0) },
+    { part: "arch", points: curve },
   ];
   return lines.filter(({ points: [a, b] }) => a && b && (a[0] !== b[0] || a[1] !== b[1]));
 }
