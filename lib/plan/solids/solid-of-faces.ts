@@ -40,24 +40,30 @@ export function solidOfFaces(sketches: readonly FaceSketch[], details: readonly 
     return plane ? [{ sketch, ...turned(sketch, outline, plane) }] : [];
   });
   const faces = kept.map(({ face }) => face);
-  const sides = new Map<string, { id: string; from: StagePoint; to: StagePoint; faces: number[] }>();
+  const sides = new Map<string, { from: StagePoint; to: StagePoint; of: { id: string; place: number }[] }>();
   faces.forEach(({ id, outline, holes }, place) => {
     for (const [r, ring] of [outline, ...holes].entries())
       for (const [i, from] of ring.entries()) {
         const to = ring[(i + 1) % ring.length] as StagePoint;
         const key = [cornerKey(from), cornerKey(to)].sort().join(" ");
+        const own = { id: `${id}.${r === 0 ? "" : `hole.${r}.`}${i + 1}`, place };
         const side = sides.get(key);
-        if (side) side.faces.push(place);
-        else sides.set(key, { id: `${id}.${r === 0 ? "" : `hole.${r}.`}${i + 1}`, from, to, faces: [place] });
+        if (side) side.of.push(own);
+        else sides.set(key, { from, to, of: [own] });
       }
   });
-  const edges = [...sides.values()].flatMap((side): SolidLine[] => {
-    const [one, other] = side.faces.map((place) => kept[place]);
-    if (one && other && goOn(one, other)) return [];
-    const smooth = one?.sketch.curve !== undefined && one.sketch.curve === other?.sketch.curve;
-    const element = one?.sketch.element ?? "";
-    return [{ ...side, element, kind: smooth ? "smooth" : "edge" }];
-  });
+  const edges = [...sides.values()].flatMap(({ from, to, of }): SolidLine[] =>
+    // Where more than two faces meet in a line, as three walls at a corner, it is a line of each two of them.
+    of.flatMap(({ id, place }, i): SolidLine[] => {
+      if (i % 2 === 1) return [];
+      const other = of[i + 1]?.place;
+      const [one, next] = [kept[place] as Kept, other === undefined ? undefined : kept[other]];
+      if (next && goOn(one, next)) return [];
+      const smooth = one.sketch.curve !== undefined && one.sketch.curve === next?.sketch.curve;
+      const between = other === undefined ? [place] : [place, other];
+      return [{ id, element: one.sketch.element, from, to, faces: between, kind: smooth ? "smooth" : "edge" }];
+    }),
+  );
   const places = new Map(faces.map(({ id }, place) => [id, place]));
   const drawn = details.flatMap(({ on, ...detail }): SolidLine[] => {
     const place = places.get(on);
