@@ -1,4 +1,5 @@
 import type { PicturePoint } from "../../stage/frame";
+import { ON_LINE_M } from "../hidden-lines/touch";
 
 /** A straight piece of the picture. Pieces of one `style` may be joined, and pieces of one `stem` round a corner. */
 export type JoinPiece = {
@@ -126,13 +127,13 @@ function toward({ from, to }: JoinPiece, last: boolean): readonly [number, numbe
   return [(to[0] - from[0]) * sign, (to[1] - from[1]) * sign];
 }
 
-/** Leaves out points at which the line does not turn. */
+/** Leaves out points that lie on the line between their neighbours. */
 function withoutStraight(points: readonly PicturePoint[], closed: boolean): readonly PicturePoint[] {
   return points.filter((point, i) => {
     const before = points[i - 1] ?? (closed ? points.at(-1) : undefined);
     const after = points[i + 1] ?? (closed ? points[0] : undefined);
     if (!before || !after) return true;
-    const [ux, uz, vx, vz] = [point[0] - before[0], point[1] - before[1], after[0] - point[0], after[1] - point[1]];
-    return Math.abs(Math.atan2(ux * vz - uz * vx, ux * vx + uz * vz)) > STRAIGHT_TURN;
+    const [ux, uz, vx, vz] = [after[0] - before[0], after[1] - before[1], point[0] - before[0], point[1] - before[1]];
+    return Math.abs(ux * vz - uz * vx) > ON_LINE_M * Math.hypot(ux, uz);
   });
 }

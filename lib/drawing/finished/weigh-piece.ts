@@ -19,7 +19,7 @@ const HEAVY_FROM_MM = 2;
 
 /**
  * How hard the pencil presses on a piece of line: the outline of a mass against what lies far behind it is thick, an edge within
- * a mass or where it stands thin, what is drawn on a surface thin and faint. `depth` is how far upstage of the eye the middle of
+ * a mass or where it stands thin, and so are leaves, sashes and the figure; what is drawn on a surface is thin and faint. `depth` is how far upstage of the eye the middle of
  * the piece lies, metres; `mm` a millimetre of paper in the picture's metres.
  */
 export function weighPiece(
@@ -35,7 +35,7 @@ export function weighPiece(
   const thin = { weight: "thin", faint: false } as const;
   const [dx, dz] = [piece.to[0] - piece.from[0], piece.to[1] - piece.from[1]];
   const length = Math.hypot(dx, dz);
-  if (isBare || of === "figure" || (of === "furniture" && length < HEAVY_FROM_MM * mm)) return thin;
+  if (isBare || of === "figure" || of === "leaf" || (of === "furniture" && length < HEAVY_FROM_MM * mm)) return thin;
   const [X, Z] = between(piece.from, piece.to, 0.5);
   const behind = (offMm: number) => depthAt([X - (dz / length) * offMm * mm, Z + (dx / length) * offMm * mm]) - depth;
   const far = of === "furniture" ? FAR_BEHIND_FURNITURE_M : FAR_BEHIND_M;
