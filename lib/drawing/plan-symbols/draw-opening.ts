@@ -1,3 +1,4 @@
+import { upstageJamb } from "../../plan/door-hinges";
 import type { Opening, Wall } from "../../plan/plan";
 import type { DisplayItem } from "../display-list";
 import { inFrame, type LocalFrame } from "../local-frame";
@@ -34,7 +35,13 @@ export function drawOpening(
   switch (kind) {
     case "door":
       return [
-        ...drawDoor(id, frame, opening, thickness, opening.hinge ?? upstageJamb(frame, width)),
+        ...drawDoor(
+          id,
+          frame,
+          opening,
+          thickness,
+          opening.hinge ?? upstageJamb(frame.origin, inFrame(frame, width, 0)),
+        ),
         ...header(thickness),
       ];
     case "window":
@@ -46,9 +53,4 @@ export function drawOpening(
     case "passage":
       return header(reveal);
   }
-}
-
-/** The jamb farther upstage; the start jamb of a wall along the plaster line. */
-function upstageJamb(frame: LocalFrame, width: number): "start" | "end" {
-  return inFrame(frame, width, 0)[1] > frame.origin[1] ? "end" : "start";
 }

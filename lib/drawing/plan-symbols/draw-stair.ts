@@ -1,16 +1,12 @@
 import type { Plan, Stair } from "../../plan/plan";
+import { landsOnPlatform } from "../../plan/stair-landing";
 import { type Nosing, stairNosings } from "../../plan/stair-nosings";
-import { insideOutline, platformTop } from "../../plan/surface-level";
-import type { PlanPoint } from "../../stage/frame";
 import type { Stage } from "../../stage/stage";
 import { arrowHead } from "../arrow-head";
 import { clearest, type Drawn } from "../clear-lettering";
 import type { DisplayItem, DrawingPoint, Lettering } from "../display-list";
 import { allInFrame, inFrame, type LocalFrame } from "../local-frame";
 import { LETTER_MM, makeLettering, makeStroke } from "../make-stroke";
-
-/** A landing this near the top riser's level takes its place, metres. */
-const SAME_LEVEL_M = 0.01;
 
 /**
  * A flight in plan: its nosings, its sides, and an arrow up from its foot. It ends at its top nosing when a platform of
@@ -27,7 +23,7 @@ export function drawStair(
   if (!flight) return [];
   const id = `plan.stair.${stair.id}`;
   const { frame, width } = flight;
-  const landed = landsOnPlatform(plan, stage, stair, frame, width, nosings);
+  const landed = landsOnPlatform(plan, stair, stage);
   const run = (stair.steps - (landed ? 1 : 0)) * stair.tread;
   const nosingLine = (v: number): DrawingPoint[] =>
     allInFrame(frame, [
@@ -92,19 +88,4 @@ function flightFrame(stair: Stair, nosings: readonly Nosing[]): Flight | null {
   const width = Math.hypot(bx - ax, by - ay);
   const along: DrawingPoint = [(bx - ax) / width, (by - ay) / width];
   return { frame: { origin: [ax, ay], along, across: [-along[1], along[0]] }, width };
-}
-
-function landsOnPlatform(
-  plan: Plan,
-  stage: Pick<Stage, "rake">,
-  stair: Stair,
-  frame: LocalFrame,
-  width: number,
-  nosings: readonly Nosing[],
-): boolean {
-  const top = nosings.at(-1)?.start[2] ?? 0;
-  const beyond: PlanPoint = inFrame(frame, width / 2, (stair.steps - 0.5) * stair.tread);
-  return plan.platforms.some(
-    (p) => insideOutline(p.outline, beyond) && Math.abs(platformTop(p, stage) - top) < SAME_LEVEL_M,
-  );
 }
