@@ -23,6 +23,9 @@ export type FinishedOptions = {
   readonly idPrefix?: string;
 };
 
+/** Hatching reaches so many times the opening's width and height away from it. */
+const FRAMES_AWAY = 2;
+
 /**
  * The set as a draughtsman would leave it: a display list in picture metres, [X, Z]. The proscenium, the stage and the set with
  * hidden lines removed, in three weights, with pencil hatching on what is turned from the light (`TO_LIGHT`). No horizon, rule
@@ -37,9 +40,10 @@ export function drawFinishedPicture(
   const gaze = lookThrough(faces, viewer, stage);
 
   const backings = new Set(plan.masking.filter(({ kind }) => kind === "backing").map(({ id }) => id));
+  const paper = { mm, reach: FRAMES_AWAY * (stage.opening.width + stage.opening.height + stage.apron) };
   const hatching = [
-    ...hatchLines(faces, gaze.faces, backings, viewer, mm),
-    ...shadowLines(faces, plan, stage, viewer, mm),
+    ...hatchLines(faces, gaze.faces, backings, viewer, paper),
+    ...shadowLines(faces, plan, stage, viewer, paper),
   ];
   const hatched = joinHatching(visibleLines({ faces, lines: hatching }, viewer), hatching, mm);
 

@@ -2,7 +2,7 @@ import type { Face } from "../../plan/solids/solid";
 import { eyePoint, type Viewer } from "../../stage/viewer";
 import type { PictureFace } from "../hidden-lines/picture-face";
 import { type HatchLine, hatchFamily } from "./hatch-family";
-import { hatchRows, onRow } from "./hatch-rows";
+import { type HatchPaper, hatchRows, onRow } from "./hatch-rows";
 import { facePoint } from "./look-through";
 
 /**
@@ -14,14 +14,15 @@ export function hatchLines(
   seen: readonly PictureFace[],
   backings: ReadonlySet<string>,
   viewer: Viewer,
-  mm: number,
+  paper: HatchPaper,
 ): readonly HatchLine[] {
+  const { mm } = paper;
   const eye = eyePoint(viewer);
   return seen.flatMap((cover) => {
     const face = faces[cover.face] as Face;
     const family = hatchFamily(face, cover, mm, backings.has(face.element));
     if (!family) return [];
-    return [...hatchRows(cover, family, mm)].flatMap(([row, stretches]) =>
+    return [...hatchRows(cover, family, paper)].flatMap(([row, stretches]) =>
       stretches.map(([from, to], i): HatchLine => {
         const point = (along: number) => facePoint(viewer, eye, cover, onRow(family, row, along, mm));
         return {

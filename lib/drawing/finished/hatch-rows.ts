@@ -5,6 +5,9 @@ import type { HatchFamily } from "./hatch-family";
 /** Rings of a picture, corner after corner, X, Z, X, Z ..., and where each ring ends, in corners. */
 export type PictureRings = { readonly corners: ArrayLike<number>; readonly ends: readonly number[] };
 
+/** Paper: how many metres of the picture a millimetre of it is, and how far from the origin anything is hatched, metres. */
+export type HatchPaper = { readonly mm: number; readonly reach: number };
+
 /**
  * Where the rows of a family run inside rings, by even and odd: for each row its stretches in order, metres along it. Rows that
  * only touch a corner give nothing.
@@ -12,7 +15,7 @@ export type PictureRings = { readonly corners: ArrayLike<number>; readonly ends:
 export function hatchRows(
   { corners, ends }: PictureRings,
   family: HatchFamily,
-  mm: number,
+  { mm, reach }: HatchPaper,
 ): ReadonlyMap<number, readonly Interval[]> {
   const [cos, sin] = [Math.cos(family.lean), Math.sin(family.lean)];
   const spacing = family.spacingMm * mm;
@@ -25,7 +28,9 @@ export function hatchRows(
       const [a, b] = [az * cos - ax * sin, bz * cos - bx * sin];
       const [p, q] = [ax * cos + az * sin, bx * cos + bz * sin];
       // Half open, so that a row through a corner crosses one of its two sides.
-      for (let row = Math.ceil(Math.min(a, b) / spacing); row * spacing < Math.max(a, b); row++) {
+      const first = Math.ceil(Math.max(Math.min(a, b), -reach) / spacing);
+      const beyond = Math.min(Math.max(a, b), reach);
+      for (let row = first; row * spacing < beyond; row++) {
         const place = p + ((q - p) * (row * spacing - a)) / (b - a);
         const here = places.get(row);
         if (here) here.push(place);

@@ -7,7 +7,7 @@ import type { StagePoint } from "../../stage/frame";
 import type { Stage } from "../../stage/stage";
 import type { Viewer } from "../../stage/viewer";
 import { CAST, type HatchLine } from "./hatch-family";
-import { hatchRows, onRow, type PictureRings } from "./hatch-rows";
+import { type HatchPaper, hatchRows, onRow, type PictureRings } from "./hatch-rows";
 import { TO_LIGHT } from "./light";
 
 /** What casts a shadow: things that stand about. The shadows of walls and cloths would drown the floor. */
@@ -34,7 +34,7 @@ export function shadowLines(
   plan: Plan,
   stage: Stage,
   viewer: Viewer,
-  mm: number,
+  paper: HatchPaper,
 ): readonly HatchLine[] {
   const grounds = new Map<string, { ground: Ground; shadows: PictureRings[] }>();
   for (const [element, own] of castersOf(faces)) {
@@ -49,7 +49,7 @@ export function shadowLines(
       if (shadow) entry.shadows.push(shadow);
     }
   }
-  return [...grounds.values()].flatMap(({ ground, shadows }) => rowsOf(ground, shadows, stage, viewer, mm));
+  return [...grounds.values()].flatMap(({ ground, shadows }) => rowsOf(ground, shadows, stage, viewer, paper));
 }
 
 function castersOf(faces: readonly Face[]): ReadonlyMap<string, readonly Face[]> {
@@ -109,19 +109,22 @@ function rowsOf(
   shadows: readonly PictureRings[],
   stage: Stage,
   viewer: Viewer,
-  mm: number,
+  paper: HatchPaper,
 ): readonly HatchLine[] {
   const rows = new Map<number, Interval[]>();
   for (const shadow of shadows)
-    for (const [row, stretches] of hatchRows(shadow, CAST, mm)) rows.set(row, [...(rows.get(row) ?? []), ...stretches]);
+    for (const [row, stretches] of hatchRows(shadow, CAST, paper))
+      rows.set(row, [...(rows.get(row) ?? []), ...stretches]);
   const bounds = edge ? inPicture(viewer, edge) : null;
-  const within = bounds ? hatchRows(bounds, CAST, mm) : null;
+  const within = bounds ? hatchRows(bounds, CAST, paper) : null;
   const ground = edge ? { rake: 0 } : stage;
   return [...rows].flatMap(([row, stretches]) => {
     const all = unite(stretches);
     const kept = within ? intersect(all, within.get(row) ?? []) : all;
     return kept.flatMap(([from, to], i): HatchLine[] => {
-      const ends = [from, to].map((along) => backProjectToFloor(viewer, ground, onRow(CAST, row, along, mm), level));
+      const ends = [from, to].map((along) =>
+        backProjectToFloor(viewer, ground, onRow(CAST, row, along, paper.mm), level),
+      );
       const [a, b] = ends;
       if (!(a?.found && b?.found)) return [];
       const faces = face === null ? [] : [face];
