@@ -30,7 +30,7 @@ export function weighPiece(
   depth: number,
   mm: number,
 ): Pencilled {
-  const isBare = line.element === "stage";
+  const isBare = line.faces.length === 0;
   if (line.kind === "detail") return { weight: "thin", faint: true };
   const thin = { weight: "thin", faint: false } as const;
   const [dx, dz] = [piece.to[0] - piece.from[0], piece.to[1] - piece.from[1]];
