@@ -1,0 +1,64 @@
+import type { Exercise } from "../../exercise/exercise";
+import { toPaperMm } from "../../measure/scale";
+import { chooseScale, type Scale } from "../../sheet/choose-scale";
+import { layOutSheet, type SheetLayout } from "../../sheet/lay-out-sheet";
+import type { Paper } from "../../sheet/paper-size";
+import type { DrawingNeeds } from "../../sheet/place-drawings";
+import { printSheetCode } from "../../sheet/sheet-code";
+import { displayBounds } from "../display-bounds";
+import type { DisplayList } from "../display-list";
+import { atScale } from "./at-scale";
+import { codeSize } from "./draw-code";
+import { layOutParagraph, layOutTasks } from "./lay-out-notes";
+import { sheetPicture } from "./sheet-picture";
+import { sheetPlan } from "./sheet-plan";
+import { taskLines } from "./task-lines";
+
+/** A practice sheet's paper, scale and places: what prints it, and what reads a photograph of it, both start from this. */
+export type PracticeSheet = {
+  readonly paper: Paper;
+  readonly scale: Scale;
+  /** The exercise at the sheet's scale. */
+  readonly exercise: Exercise;
+  readonly layout: SheetLayout;
+  /** What the code says. */
+  readonly code: string;
+};
+
+export type PracticeSheetOptions = { readonly paper: Paper; readonly copy?: number | null };
+
+/**
+ * The practice sheet of an exercise at the largest standard scale that its paper has room for. The picture's and the plan's
+ * [0, 0] stand at `layout.picture.at` and `layout.plan.at`. Null for a stage too large for the paper at any scale.
+ */
+export function layOutPracticeSheet(
+  exercise: Exercise,
+  { paper, copy = null }: PracticeSheetOptions,
+): PracticeSheet | null {
+  const chosen = chooseScale(exercise.units, (scale) => {
+    const printed = atScale(exercise, scale);
+    const { id, version } = exercise;
+    const code = printSheetCode({ exercise: id, version, page: 1, paper, scale: scale.written, copy });
+    const { ratio } = scale;
+    const asked = taskLines(printed);
+    const layout = layOutSheet(paper, {
+      picture: drawingNeeds(sheetPicture(printed).stage, ratio),
+      plan: drawingNeeds(sheetPlan(printed), ratio),
+      introHeight: (widthMm) => layOutParagraph("brief", exercise.brief, widthMm).heightMm,
+      tasksHeight: (widthMm) => layOutTasks(asked, widthMm).heightMm,
+      codeMm: codeSize(code),
+    });
+    return layout && { exercise: printed, layout, code };
+  });
+  return chosen && { paper, scale: chosen.scale, ...chosen.laid };
+}
+
+/** The box of each thing in a drawing, in millimetres of paper down the sheet: things that reach far out do so where they are. */
+export function drawingNeeds(list: DisplayList, ratio: number): DrawingNeeds {
+  return list.flatMap((item) => {
+    const box = displayBounds([item], ratio)?.map((metres) => toPaperMm(metres, ratio));
+    if (!box) return [];
+    const [left, bottom, right, top] = box as [number, number, number, number];
+    return [{ left, top: -top, right, bottom: -bottom }];
+  });
+}

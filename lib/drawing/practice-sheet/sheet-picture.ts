@@ -1,0 +1,34 @@
+import type { Exercise } from "../../exercise/exercise";
+import { exercisePoints } from "../../exercise/exercise-points";
+import { apronDrop } from "../../exercise/inside-frame";
+import { listEdges } from "../../plan/list-edges";
+import type { PicturePoint } from "../../stage/frame";
+import type { PlaneBox } from "../clear-lettering";
+import { drawSetSoFar } from "../demonstration/draw-set-so-far";
+import type { DisplayList } from "../display-list";
+import { drawSheetPicture } from "../draw-sheet-picture";
+
+/** A drawing of the sheet in its own metres: its stage, and the set on it, which is cut off at a window. */
+export type SheetDrawing = { readonly stage: DisplayList; readonly set: DisplayList; readonly window: PlaneBox };
+
+/**
+ * The frame with nothing in it but the stage and what is given; of an exercise that is read back, with the whole set at its
+ * true places. Picture metres. The floor keeps no tone: pencil goes over it, and a camera must tell one from the other.
+ */
+export function sheetPicture(exercise: Exercise): SheetDrawing {
+  const { stage, viewer, task } = exercise;
+  const bare = drawSheetPicture(exercise).filter((item) => item.kind === "lettering" || !item.fillOnly);
+  const half = stage.opening.width / 2;
+  const window: PlaneBox = [-half, apronDrop(stage, viewer), half, stage.opening.height];
+  const points = exercisePoints(exercise);
+  const shown = task.kind === "picture-to-plan" ? [...points.keys()] : task.given;
+  const places = new Map(
+    shown.flatMap((name): [string, PicturePoint][] => {
+      const at = points.get(name)?.picture;
+      return at ? [[name, at]] : [];
+    }),
+  );
+  const edges = listEdges(exercise.plan, points);
+  const set = drawSetSoFar("picture", { exercise, points, edges, places, fresh: null, over: bare });
+  return { stage: bare, set, window };
+}

@@ -1,0 +1,99 @@
+import type { Exercise } from "../../exercise/exercise";
+import { exercisePoints } from "../../exercise/exercise-points";
+import { FOOT_M } from "../../measure/length";
+import { toPaperMm } from "../../measure/scale";
+import { listEdges } from "../../plan/list-edges";
+import type { PlanPoint } from "../../stage/frame";
+import { ruledStage } from "../demonstration/base-sheets";
+import { drawSetSoFar } from "../demonstration/draw-set-so-far";
+import type { DisplayItem, DisplayList } from "../display-list";
+import { drawPlan } from "../draw-plan";
+import { LETTER_MM, makeStroke } from "../make-stroke";
+import { STUB_M } from "../plan-symbols/draw-stub";
+
+/** Lines of the grid that a picture is read back on to, metres: every five feet, or every metre. */
+const GRID_M: Readonly<Record<Exercise["units"], number>> = { "ft-in": 5 * FOOT_M, m: 1 };
+const LINE = "plan.stage.plaster-line";
+const NAME = `${LINE}.name`;
+/** How far the plaster line runs past the wall, millimetres. */
+const PAST_MM = 1.5;
+/** The plaster line's name stands this far off it, millimetres. */
+const NAME_CLEAR_MM = 1.4;
+
+/**
+ * The plan below the picture: the whole of it, or, where it is to be read back, the bare stage with a faint grid, a rule along
+ * its plaster line, and what is given. Plan metres.
+ */
+export function sheetPlan(exercise: Exercise): DisplayList {
+  const plan = exercise.task.kind === "picture-to-plan" ? emptyPlan(exercise) : drawPlan(exercise);
+  return plan.map((item) => endSoon(nameInside(item, exercise), exercise));
+}
+
+/** The whole plan, for the key of an exercise that is read back as well. */
+export function wholePlan(exercise: Exercise): DisplayList {
+  return drawPlan(exercise).map((item) => endSoon(nameInside(item, exercise), exercise));
+}
+
+function emptyPlan(exercise: Exercise): DisplayList {
+  const points = exercisePoints(exercise);
+  const places = new Map(
+    exercise.task.given.flatMap((name): [string, PlanPoint][] => {
+      const point = points.get(name);
+      return point ? [[name, [point.at[0], point.at[1]]]] : [];
+    }),
+  );
+  const bare = [...drawGrid(exercise), ...ruledStage(exercise)];
+  const edges = listEdges(exercise.plan, points);
+  return [...bare, ...drawSetSoFar("plan", { exercise, points, edges, places, fresh: null, over: bare })];
+}
+
+function drawGrid({ stage, units }: Exercise): DisplayList {
+  const step = GRID_M[units];
+  const half = stage.opening.width / 2;
+  const lines: DisplayItem[] = [];
+  for (let i = 1; i * step < half; i++)
+    for (const side of [-1, 1])
+      lines.push(
+        makeStroke(
+          `plan.grid.across.${side * i}`,
+          [
+            [side * i * step, 0],
+            [side * i * step, stage.depth],
+          ],
+          { faint: true },
+        ),
+      );
+  for (let i = 1; i * step < stage.depth; i++)
+    lines.push(
+      makeStroke(
+        `plan.grid.up.${i}`,
+        [
+          [-half, i * step],
+          [half, i * step],
+        ],
+        { faint: true },
+      ),
+    );
+  return lines;
+}
+
+/** The plaster line ends a little past the proscenium wall, so that the sheet has room for a larger scale. */
+function endSoon(item: DisplayItem, { stage, scaleRatio }: Exercise): DisplayItem {
+  if (item.kind !== "stroke" || item.id !== LINE) return item;
+  const end = stage.opening.width / 2 + STUB_M + (PAST_MM * scaleRatio) / 1000;
+  return {
+    ...item,
+    points: [
+      [-end, 0],
+      [end, 0],
+    ],
+  };
+}
+
+/** The plaster line's name goes under the line and inside the opening, or over the line where the apron is too shallow for it. */
+function nameInside(item: DisplayItem, { stage, scaleRatio }: Exercise): DisplayItem {
+  if (item.kind !== "lettering" || item.id !== NAME) return item;
+  const fits = toPaperMm(stage.apron, scaleRatio) > LETTER_MM.figure + 2 * NAME_CLEAR_MM;
+  const up = fits ? -LETTER_MM.figure - NAME_CLEAR_MM : NAME_CLEAR_MM;
+  return { ...item, at: [stage.opening.width / 2, 0], anchor: "end", shiftMm: [-NAME_CLEAR_MM, up] };
+}
