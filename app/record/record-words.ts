@@ -1,5 +1,5 @@
 import { sheetWords, UNIT_WORDS } from "@/app/_parts/course/course-words";
-import { readVariantId } from "@/app/_parts/course/variant-id";
+import { readVariantId } from "@/lib/generator/variant-id";
 import { capital } from "@/lib/plan/first-letter";
 
 /** The course, as far as its titles are needed. */

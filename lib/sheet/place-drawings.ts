@@ -20,6 +20,9 @@ const ROUNDING_MM = 1e-9;
 /** Ways to share what height is left over: above the picture, and between picture and plan; the rest is below. */
 const SHARES = [
   [0.3, 0.35],
+  [0.15, 0.6],
+  [0.1, 0.8],
+  [0.05, 0.2],
   [0, 0.5],
   [0, 0],
   [0, 1],

@@ -1,8 +1,8 @@
 import { join } from "node:path";
 import { type Exercise, UNITS } from "@/lib/exercise/exercise";
 import { type CourseEntry, loadExercises } from "@/lib/exercise/load-exercises";
+import { findVariant } from "@/lib/generator/find-variant";
 import type { SheetPlace } from "./course-words";
-import { findVariant } from "./find-variant";
 
 /** Where the exercises lie: the project's own folder, or the one a teacher names. */
 function courseFolder(): string {

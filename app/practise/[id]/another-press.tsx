@@ -1,8 +1,8 @@
 "use client";
 
 import type { SheetPlace } from "@/app/_parts/course/course-words";
-import { freshSeed, variantId } from "@/app/_parts/course/variant-id";
 import { Press } from "@/app/_parts/press";
+import { freshSeed, variantId } from "@/lib/generator/variant-id";
 import { usePracticeRoom } from "./practice-context";
 
 /** Opens a generated exercise of the same unit and level. The seed is drawn on the press, so that the page stays pure. */

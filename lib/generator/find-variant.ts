@@ -1,6 +1,6 @@
-import type { Exercise } from "@/lib/exercise/exercise";
-import { readExerciseJson } from "@/lib/exercise/read-exercise";
-import { generateExercise } from "@/lib/generator/generate-exercise";
+import type { Exercise } from "../exercise/exercise";
+import { readExerciseJson } from "../exercise/read-exercise";
+import { generateExercise } from "./generate-exercise";
 import { readVariantId } from "./variant-id";
 
 /**

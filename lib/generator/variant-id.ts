@@ -1,4 +1,4 @@
-import { UNITS, type Unit } from "@/lib/exercise/exercise";
+import { UNITS, type Unit } from "../exercise/exercise";
 
 /** What a generated exercise is made from: its identifier and its address say all three. */
 export type VariantOrder = { readonly unit: Unit; readonly level: number; readonly seed: number };

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { findVariant } from "@/app/_parts/course/find-variant";
-import { freshSeed, readVariantId, variantId } from "@/app/_parts/course/variant-id";
 import { UNITS } from "@/lib/exercise/exercise";
+import { findVariant } from "@/lib/generator/find-variant";
+import { freshSeed, readVariantId, variantId } from "@/lib/generator/variant-id";
 
 describe("the identifier of a generated exercise", () => {
   it.each([
