@@ -83,7 +83,7 @@ function solved({ exercise, layout }: PracticeSheet, degree: "points" | "constru
       { ...onPlan, list: plan },
       { ...(reading ? onPlan : onPicture), list: truth },
     ],
-    asked: degree === "points" ? truePointLines(exercise, points) : methodLines(constructions),
+    asked: degree === "points" ? truePointLines(exercise, points) : methodLines(exercise, constructions),
   };
 }
 

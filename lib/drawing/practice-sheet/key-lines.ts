@@ -4,7 +4,7 @@ import { tolerances } from "../../exercise/tolerance";
 import { toPaperMm } from "../../measure/scale";
 import { capital } from "../../plan/first-letter";
 import { sayPoint } from "../../plan/say-point";
-import { type KeyConstruction, trueOn } from "./key-lists";
+import { trueOn } from "./key-lists";
 import type { Asked } from "./task-lines";
 
 /**
@@ -22,18 +22,27 @@ export function truePointLines(exercise: Exercise, points: ReadonlyMap<string, P
     if (!at || tolerance === undefined) return [];
     const [x, y] = at.map((metres) => toPaperMm(metres, scaleRatio)) as [number, number];
     const place = `${say(x, "right", "left")}, ${say(y, reading ? "upstage" : "up", reading ? "downstage" : "down")}`;
-    return [`${capital(sayPoint(point))}: ${place}; within ${tolerance.toFixed(1)}.`];
+    return [`${capital(sayPoint(point))}: ${place}. (${tolerance.toFixed(1)})`];
   });
-  const where = reading ? "on the plan" : "in the picture";
-  const how = reading ? "measured on the picture, where depth is coarse" : "the figure after it";
+  const lead = reading
+    ? "Millimetres on the plan, from where the centre line crosses the plaster line. In brackets, how far off its place in the picture the mark may be drawn:"
+    : "Millimetres in the picture, from where the centre line crosses the plaster line. In brackets, how near is right:";
   return {
-    lead: `Millimetres ${where}, from where the centre line crosses the plaster line. A mark is right within ${how}:`,
+    lead,
     lines,
   };
 }
 
-/** By which lines each point is found. */
-export function methodLines(constructions: readonly KeyConstruction[]): Asked {
+/** By which lines each point is found; of an exercise that is read back the lines alone, since all of its points are found one way. */
+export function methodLines(
+  { task }: Pick<Exercise, "task">,
+  constructions: readonly { readonly point: ProjectedPoint; readonly method: string }[],
+): Asked {
+  if (task.kind === "picture-to-plan")
+    return {
+      lead: "Through each point a line from the CVP gives its offset on the plaster line, a line from a distance point its depth beside it.",
+      lines: [],
+    };
   return {
     lead: "Each point by ruler, from what stands on the sheet before it. The lines are blue; the method of each:",
     lines: constructions.map(({ point, method }) => `${capital(sayPoint(point))}: ${method}.`),

@@ -3,11 +3,12 @@ import type { Step } from "../../construction/step";
 import type { Exercise } from "../../exercise/exercise";
 import { boardOf } from "../../exercise/exercise-board";
 import type { ProjectedPoint } from "../../exercise/exercise-points";
+import { shortName } from "../../plan/say-point";
 import type { PlaneBox } from "../clear-lettering";
 import { drawConstruction } from "../demonstration/draw-construction";
-import { drawSetSoFar } from "../demonstration/draw-set-so-far";
 import { readBack } from "../demonstration/read-back";
-import type { DisplayItem, DisplayList, DrawingPoint } from "../display-list";
+import type { DisplayItem, DisplayList, DrawingPoint, Stroke } from "../display-list";
+import { makeStroke } from "../make-stroke";
 import { numberPoints } from "./number-points";
 
 type Points = ReadonlyMap<string, ProjectedPoint>;
@@ -17,28 +18,36 @@ export function trueOn({ task }: Pick<Exercise, "task">, point: ProjectedPoint):
   return task.kind === "picture-to-plan" ? [point.at[0], point.at[1]] : point.picture;
 }
 
-/** The asked points in red at their true places, each with a cross and its number, corners with their letters; metres of the drawing that is marked. */
+/** The asked points in red at their true places, each with a cross, its number, and a corner's letter; metres of the drawing that is marked. */
 export function drawTruePoints(exercise: Exercise, points: Points, over: DisplayList): DisplayList {
-  const places = new Map(
-    exercise.task.marks.flatMap((name): [string, DrawingPoint][] => {
-      const point = points.get(name);
-      const at = point && trueOn(exercise, point);
-      return at ? [[name, at]] : [];
-    }),
-  );
-  const plane = exercise.task.kind === "picture-to-plan" ? "plan" : "picture";
-  const crosses = drawSetSoFar(plane, { exercise, points, edges: [], places, fresh: null, over });
-  const numbers = numberPoints(exercise, points, (point) => trueOn(exercise, point), [...over, ...crosses]);
-  return [...crosses.map((item) => ({ ...item, ...strong(item) })), ...numbers].map((item) => ({
-    ...item,
-    id: `key.${item.id}`,
-    pencil: "red",
-  }));
+  const arm = (CROSS_MM * exercise.scaleRatio) / 1000;
+  const crosses = exercise.task.marks.flatMap((name): Stroke[] => {
+    const point = points.get(name);
+    const at = point && trueOn(exercise, point);
+    if (!at) return [];
+    const [x, y] = at;
+    return [
+      [-arm, 0],
+      [0, arm],
+    ].map(([dx = 0, dy = 0], i) =>
+      makeStroke(
+        `key.${name}.${i}`,
+        [
+          [x - dx, y - dy],
+          [x + dx, y + dy],
+        ],
+        { pencil: "red", weight: "thick" },
+      ),
+    );
+  });
+  const label = (point: ProjectedPoint, number: number) =>
+    point.group === "corner" ? `${number} ${shortName(point)}` : String(number);
+  const numbers = numberPoints(exercise, points, (each) => trueOn(exercise, each), [...over, ...crosses], label);
+  return [...crosses, ...numbers.map((item) => ({ ...item, id: `key.${item.id}`, pencil: "red" as const }))];
 }
 
-function strong(item: DisplayItem) {
-  return item.kind === "stroke" ? ({ weight: "thick" } as const) : {};
-}
+/** Arms of the cross at a true point, millimetres. */
+const CROSS_MM = 1.3;
 
 export type KeyConstruction = {
   readonly point: ProjectedPoint;

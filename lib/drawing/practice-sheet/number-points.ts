@@ -12,23 +12,25 @@ const ONE_PLACE_MM = 0.3;
 
 /**
  * The numbers of asked points beside them, on the drawing that shows where they are: "3", or "3, 7" where a top stands over
- * its foot. `where` gives a point's place on that drawing, metres; a point that has none is left out.
+ * its foot. `where` gives a point's place on that drawing, metres; a point that has none is left out. `label` may
+ * say more than the number.
  */
 export function numberPoints(
   { task, scaleRatio }: Pick<Exercise, "task" | "scaleRatio">,
   points: ReadonlyMap<string, ProjectedPoint>,
   where: (point: ProjectedPoint) => DrawingPoint | null,
   over: DisplayList,
+  label: (point: ProjectedPoint, number: number) => string = (_, number) => String(number),
 ): DisplayList {
-  const places: { at: DrawingPoint; numbers: number[] }[] = [];
+  const places: { at: DrawingPoint; numbers: string[] }[] = [];
   task.marks.forEach((name, i) => {
     const point = points.get(name);
     const at = point && where(point);
     if (!at) return;
     const near = (ONE_PLACE_MM * scaleRatio) / 1000;
     const known = places.find((place) => Math.hypot(place.at[0] - at[0], place.at[1] - at[1]) < near);
-    if (known) known.numbers.push(i + 1);
-    else places.push({ at, numbers: [i + 1] });
+    if (known) known.numbers.push(label(point, i + 1));
+    else places.push({ at, numbers: [label(point, i + 1)] });
   });
   const letters: DisplayItem[] = [];
   for (const { at, numbers } of places) {
