@@ -70,6 +70,9 @@ function layOutUnder(inside: SheetBox, needs: SheetNeeds, markers: readonly Mark
   const width = right - left - codeMm - APART_MM;
   const [intro, tasks] = [needs.introHeight(width), needs.tasksHeight(width)];
   const top = bottom - Math.max(codeMm, intro + PARAGRAPH_MM + tasks + APART_MM + BAR_HEIGHT_MM);
+  // Words that reach up to the markers at half height are too many for this way.
+  const halfway = markers.filter(({ box }) => box.left === left && box.bottom < bottom);
+  if (halfway.some(({ box }) => box.bottom + MARKER_QUIET_MM > top)) return null;
   const drawings = placeDrawings({ ...inside, bottom: top - APART_MM }, needs, markers);
   return (
     drawings && {
