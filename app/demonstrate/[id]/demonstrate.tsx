@@ -118,6 +118,12 @@ function Screen() {
         kind={step.kind}
         label={`Ground plan. ${step.title}.`}
       />
+      {step.shown.parts.length === 0 && (
+        <div className="opening-card" aria-hidden="true">
+          <p className="opening-title lettering">{exercise.title}</p>
+          <p>{exercise.brief}</p>
+        </div>
+      )}
       <Words />
       <div className="controls-place" data-seen={seen || undefined}>
         <Controls page={page} layout={layout} narrow={narrow} notesOpen={open} />

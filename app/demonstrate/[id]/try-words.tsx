@@ -41,7 +41,7 @@ export function TryWords() {
               <span className="guess-chip">{label}</span>
             ) : (
               <button type="button" className="guess-chip" aria-pressed={i === chosen} onClick={() => choose(i)}>
-                {label} {sayOff(graded[i])}
+                {label}: {sayOff(graded[i])}
               </button>
             )}
           </li>

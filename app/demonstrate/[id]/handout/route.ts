@@ -1,0 +1,10 @@
+import { handoutPages } from "@/lib/drawing/demonstration/handout-pages";
+import { servePages } from "../serve-pages";
+
+type Context = { readonly params: Promise<{ readonly id: string }> };
+
+export async function GET(request: Request, { params }: Context): Promise<Response> {
+  const { id } = await params;
+  const paper = new URL(request.url).searchParams.get("paper");
+  return servePages({ id, paper, name: "handout", pagesOf: handoutPages });
+}
