@@ -1,7 +1,7 @@
 import { memo } from "react";
 import type { DisplayList, Lettering, Stroke } from "@/lib/drawing/display-list";
 import { handPath, ruledPath } from "@/lib/drawing/hand-stroke";
-import { CAP_SHARE } from "@/lib/drawing/lettering-box";
+import { CAP_SHARE, letteringBox } from "@/lib/drawing/lettering-box";
 import { tenThousandths, toPaper } from "./view";
 
 type Props = { readonly list: DisplayList; readonly scaleRatio: number; readonly prefix?: string };
@@ -36,7 +36,8 @@ function Letters({ lettering, scaleRatio }: { readonly lettering: Lettering; rea
   const { heightMm } = lettering;
   const [x, y] = toPaper(lettering.at, scaleRatio);
   const [right, up] = lettering.shiftMm;
-  return (
+  const box = lettering.boxed && letteringBox(lettering);
+  const text = (
     <text
       className={`letters p-${lettering.pencil}${lettering.faint ? " faint" : ""}`}
       textAnchor={lettering.anchor}
@@ -46,5 +47,23 @@ function Letters({ lettering, scaleRatio }: { readonly lettering: Lettering; rea
     >
       {lettering.text}
     </text>
+  );
+  if (!box) return text;
+  const corners = [
+    [box.left, box.top],
+    [box.right, box.top],
+    [box.right, box.bottom],
+    [box.left, box.bottom],
+  ] as const;
+  const d = ruledPath(
+    corners.map(([across, above]) => [tenThousandths(x + across), tenThousandths(y - above)] as const),
+    true,
+  );
+  return (
+    <>
+      <path d={d} className="tone-paper" />
+      <path d={d} className={`stroke w-thin p-${lettering.pencil}`} />
+      {text}
+    </>
   );
 }
