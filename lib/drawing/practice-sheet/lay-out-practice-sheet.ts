@@ -11,7 +11,7 @@ import { atScale } from "./at-scale";
 import { codeSize } from "./draw-code";
 import { layOutParagraph, layOutTasks } from "./lay-out-notes";
 import { sheetPicture } from "./sheet-picture";
-import { sheetPlan } from "./sheet-plan";
+import { numberedPlan } from "./sheet-plan";
 import { taskLines } from "./task-lines";
 
 /** A practice sheet's paper, scale and places: what prints it, and what reads a photograph of it, both start from this. */
@@ -43,7 +43,7 @@ export function layOutPracticeSheet(
     const asked = taskLines(printed);
     const layout = layOutSheet(paper, {
       picture: drawingNeeds(sheetPicture(printed).stage, ratio),
-      plan: drawingNeeds(sheetPlan(printed), ratio),
+      plan: drawingNeeds(numberedPlan(printed), ratio),
       introHeight: (widthMm) => layOutParagraph("brief", exercise.brief, widthMm).heightMm,
       tasksHeight: (widthMm) => layOutTasks(asked, widthMm).heightMm,
       codeMm: codeSize(code),

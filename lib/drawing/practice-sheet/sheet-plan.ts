@@ -1,5 +1,5 @@
 import type { Exercise } from "../../exercise/exercise";
-import { exercisePoints } from "../../exercise/exercise-points";
+import { exercisePoints, type ProjectedPoint } from "../../exercise/exercise-points";
 import { FOOT_M } from "../../measure/length";
 import { toPaperMm } from "../../measure/scale";
 import { listEdges } from "../../plan/list-edges";
@@ -10,6 +10,7 @@ import type { DisplayItem, DisplayList } from "../display-list";
 import { drawPlan } from "../draw-plan";
 import { LETTER_MM, makeStroke } from "../make-stroke";
 import { STUB_M } from "../plan-symbols/draw-stub";
+import { numberPoints } from "./number-points";
 
 /** Lines of the grid that a picture is read back on to, metres: every five feet, or every metre. */
 const GRID_M: Readonly<Record<Exercise["units"], number>> = { "ft-in": 5 * FOOT_M, m: 1 };
@@ -27,6 +28,18 @@ const NAME_CLEAR_MM = 1.4;
 export function sheetPlan(exercise: Exercise): DisplayList {
   const plan = exercise.task.kind === "picture-to-plan" ? emptyPlan(exercise) : drawPlan(exercise);
   return plan.map((item) => endSoon(nameInside(item, exercise), exercise));
+}
+
+/** The same with the numbers of the points that are asked and have no letter, where the plan is what they are read from. */
+export function numberedPlan(exercise: Exercise): DisplayList {
+  const plan = sheetPlan(exercise);
+  if (exercise.task.kind === "picture-to-plan") return plan;
+  return [...plan, ...numberPoints(exercise, exercisePoints(exercise), unlettered, plan)];
+}
+
+/** Corners have their letters on the plan; other points are found by their numbers. */
+function unlettered({ group, at }: ProjectedPoint): PlanPoint | null {
+  return group === "corner" ? null : [at[0], at[1]];
 }
 
 /** The whole plan, for the key of an exercise that is read back as well. */

@@ -11,7 +11,7 @@ import { layOutParagraph, layOutTasks } from "./lay-out-notes";
 import type { PracticeSheet } from "./lay-out-practice-sheet";
 import { numberPoints } from "./number-points";
 import { sheetPicture } from "./sheet-picture";
-import { sheetPlan } from "./sheet-plan";
+import { numberedPlan } from "./sheet-plan";
 import { taskLines } from "./task-lines";
 
 /** The page that is drawn on. */
@@ -20,11 +20,10 @@ export function studentPage({ exercise, layout, code }: PracticeSheet, copy: num
   const reading = task.kind === "picture-to-plan";
   const points = exercisePoints(exercise);
   const picture = sheetPicture(exercise);
-  const plan = sheetPlan(exercise);
+  const plan = numberedPlan(exercise);
   const pictureNumbers = reading
     ? numberPoints(exercise, points, (point) => point.picture, [...picture.stage, ...picture.set])
     : [];
-  const planNumbers = reading ? [] : numberPoints(exercise, points, numberedOnPlan, plan);
   const { intro, tasks } = layout;
   const furniture: DisplayList = [
     ...drawTitle(title, `${capital(unit)}, level ${level}`, layout.title),
@@ -43,7 +42,7 @@ export function studentPage({ exercise, layout, code }: PracticeSheet, copy: num
       { list: picture.stage, scaleRatio, at: layout.picture.at },
       { list: picture.set, scaleRatio, at: layout.picture.at, window: picture.window },
       { list: pictureNumbers, scaleRatio, at: layout.picture.at, window: picture.window },
-      { list: [...plan, ...planNumbers], scaleRatio, at: layout.plan.at },
+      { list: plan, scaleRatio, at: layout.plan.at },
       paperLayer(furniture),
       paperLayer(drawCode(code, layout.code)),
       paperLayer(drawMarkers(layout.markers)),
@@ -54,9 +53,4 @@ export function studentPage({ exercise, layout, code }: PracticeSheet, copy: num
 /** What is drawn in millimetres of the paper itself, from its upper left corner. */
 export function paperLayer(list: DisplayList): Layer {
   return { list, scaleRatio: PAPER_RATIO, at: [0, 0] };
-}
-
-/** Corners have their letters on the plan; other points are found by their numbers. */
-function numberedOnPlan({ group, at }: { group: string; at: readonly [number, number, number] }) {
-  return group === "corner" ? null : ([at[0], at[1]] as const);
 }

@@ -1,0 +1,102 @@
+import { describe, expect, it } from "vitest";
+import type { PlaneBox } from "@/lib/drawing/clear-lettering";
+import { displayBounds } from "@/lib/drawing/display-bounds";
+import type { DisplayItem } from "@/lib/drawing/display-list";
+import { letteredWidthMm } from "@/lib/drawing/paper/letter-widths";
+import { type Layer, PAPER_RATIO, type PaperPage } from "@/lib/drawing/paper/paper-page";
+import { layOutPracticeSheet } from "@/lib/drawing/practice-sheet/lay-out-practice-sheet";
+import { practiceSheetPages } from "@/lib/drawing/practice-sheet/practice-sheet-pages";
+import { MARKER_QUIET_MM } from "@/lib/sheet/marker-places";
+import { PAPERS, PRINT_MARGIN_MM } from "@/lib/sheet/paper-size";
+import { grow, holds, overlap, type SheetBox } from "@/lib/sheet/sheet-box";
+import { SHIPPED } from "@/tests/exercises/shipped";
+
+type Placed = { readonly group: string; readonly id: string; readonly box: SheetBox };
+
+/** Lettering widths are estimates and lines have a width: things may touch by this much, millimetres. */
+const TOUCH_MM = 0.05;
+/** Of the words' boxes the estimate of a descender, millimetres. */
+const HANG = 0.3;
+
+/** Every single thing on a page in millimetres of the paper, from what is drawn and not from the layout. */
+function thingsOn(page: PaperPage): Placed[] {
+  return page.layers.flatMap((layer, i) =>
+    layer.list.flatMap((item): Placed[] => {
+      const box = boxOf(item, layer);
+      return box ? [{ group: groupOf(item, i), id: item.id, box }] : [];
+    }),
+  );
+}
+
+function boxOf(item: DisplayItem, layer: Layer): SheetBox | null {
+  const mm = 1000 / layer.scaleRatio;
+  const bounds =
+    item.kind === "lettering" && layer.scaleRatio === PAPER_RATIO
+      ? faceBox(item)
+      : displayBounds([item], layer.scaleRatio);
+  const cut = bounds && cutTo(bounds, layer.window);
+  if (!cut) return null;
+  const [left, bottom, right, top] = cut;
+  const [x, y] = layer.at;
+  return { left: x + left * mm, right: x + right * mm, top: y - top * mm, bottom: y - bottom * mm };
+}
+
+/** Lettering of a list that counts millimetres, by the face's own widths. */
+function faceBox({ at, text, heightMm, anchor, face, shiftMm }: Extract<DisplayItem, { kind: "lettering" }>): PlaneBox {
+  const width = letteredWidthMm(text, heightMm, face ?? "drafting");
+  const left = at[0] + shiftMm[0] - (anchor === "start" ? 0 : anchor === "end" ? width : width / 2);
+  return [left, at[1] + shiftMm[1] - heightMm * HANG, left + width, at[1] + shiftMm[1] + heightMm];
+}
+
+function cutTo(box: PlaneBox, window: PlaneBox | undefined): PlaneBox | null {
+  if (!window) return box;
+  const [left, bottom] = [Math.max(box[0], window[0]), Math.max(box[1], window[1])];
+  const [right, top] = [Math.min(box[2], window[2]), Math.min(box[3], window[3])];
+  return left <= right && bottom <= top ? [left, bottom, right, top] : null;
+}
+
+function groupOf({ id }: DisplayItem, layer: number): string {
+  if (layer < 3) return "picture";
+  if (layer === 3) return "plan";
+  const [first = "", second = ""] = id.split(".");
+  if (first === "marker") return `marker ${second}`;
+  if (first === "sheet") return second === "task" ? "tasks" : second;
+  return first;
+}
+
+describe("the practice sheets of the whole course", () => {
+  it.each(SHIPPED.map(({ exercise }) => [exercise.id, exercise] as const))(
+    "%s fits all four papers, and nothing lies over anything else",
+    (_, exercise) => {
+      for (const paper of PAPERS) {
+        const sheet = layOutPracticeSheet(exercise, { paper, copy: 12 });
+        const [page] = practiceSheetPages(exercise, { paper, copy: 12 });
+        if (!sheet || !page) throw new Error(`${exercise.id} does not fit ${paper}.`);
+        const printable = grow(
+          { left: 0, top: 0, right: page.widthMm, bottom: page.heightMm },
+          TOUCH_MM - PRINT_MARGIN_MM,
+        );
+        const things = thingsOn(page);
+        const outside = things.filter(({ box }) => !holds(printable, box)).map(({ id }) => `${id} on ${paper}`);
+        expect(outside).toEqual([]);
+        const quiet = [
+          ...sheet.layout.markers.map(({ id, box }) => ({ group: `marker ${id}`, box: grow(box, MARKER_QUIET_MM) })),
+          { group: "code", box: sheet.layout.code },
+        ];
+        const kept = quiet.flatMap(({ group, box }) =>
+          things
+            .filter((thing) => thing.group !== group && overlap(grow(box, -TOUCH_MM), thing.box))
+            .map(({ id }) => id),
+        );
+        expect(kept).toEqual([]);
+        const over = things.flatMap((a, i) =>
+          things
+            .slice(i + 1)
+            .filter((b) => a.group !== b.group && overlap(grow(a.box, -TOUCH_MM), b.box))
+            .map((b) => `${a.id} and ${b.id} on ${paper}`),
+        );
+        expect(over).toEqual([]);
+      }
+    },
+  );
+});
