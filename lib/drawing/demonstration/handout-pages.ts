@@ -11,20 +11,20 @@ import { CAUTION } from "./step-pages";
 
 /** Steps on a page, across and down. */
 const ACROSS = 2;
-const DOWN = 3;
+const DOWN = 4;
 export const STEPS_ON_A_PAGE = ACROSS * DOWN;
 
 /** The pages' layout, millimetres. */
 const MARGIN_MM = 11;
 const HEAD_MM = 10;
 const FOOT_MM = 6;
-const GAP_MM = 6;
-const WORDS_MM = 26;
+const GAP_MM = 5;
+const WORDS_MM = 21;
 const TITLE_MM = 2.9;
 const SENTENCE_MM = 2.1;
 const LETTERS = 0.62;
 
-/** The handout of a demonstration: its steps small, six to a page of upright paper, each with its sentence. */
+/** The handout of a demonstration: its steps small, eight to a page of upright paper, each with its sentence. */
 export function handoutPages(exercise: Exercise, paper: Paper): readonly PaperPage[] {
   const steps = demonstrationSteps(exercise);
   const { widthMm, heightMm } = paperSize(paper);

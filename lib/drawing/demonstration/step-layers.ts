@@ -58,9 +58,12 @@ function layerOf(drawn: DrawnPlane, fitted: Fitted, { letters }: Room, [right, d
   const { sheet, set, construction } = drawn;
   const [left, , , top] = fitted.window;
   // A point set down is drawn over the lines that found it.
-  const over = setDown ? [...construction, ...set] : [...set, ...construction];
+  const graphite = set.map((item) => lighten(item, letters));
+  const over = setDown ? [...construction, ...graphite] : [...graphite, ...construction];
   return {
-    list: [...litPlace(drawn, fitted.scaleRatio), ...sheet, ...over].map((item) => shrink(item, letters)),
+    list: [...litPlace(drawn, fitted.scaleRatio), ...sheet.map((item) => lighten(item, letters)), ...over].map((item) =>
+      shrink(item, letters),
+    ),
     scaleRatio: 1000 / fitted.perMetre,
     at: [right - left * fitted.perMetre, down + top * fitted.perMetre],
     window: fitted.window,
@@ -72,6 +75,12 @@ function litPlace({ lit }: DrawnPlane, scaleRatio: number): DisplayList {
   if (!lit) return [];
   const ring = circlePoints(lit, (LIT_MM * scaleRatio) / 1000);
   return [makeStroke("lit", ring, { closed: true, weight: "thick", pencil: "red", fill: "wall" })];
+}
+
+/** Small drawings are drawn with the next lighter pen, so that a wall's two faces stay two lines. */
+function lighten(item: DisplayItem, letters: number): DisplayItem {
+  if (item.kind === "lettering" || letters === 1) return item;
+  return { ...item, weight: item.weight === "extra-thick" ? "thick" : "thin" };
 }
 
 /** Letters laid out for a larger sheet, on this one. */
