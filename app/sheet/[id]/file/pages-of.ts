@@ -1,0 +1,18 @@
+import type { PaperPage } from "@/lib/drawing/paper/paper-page";
+import { classSetPages, copiesPages } from "@/lib/drawing/practice-sheet/class-set-pages";
+import { practiceSheetPages } from "@/lib/drawing/practice-sheet/practice-sheet-pages";
+import type { Exercise } from "@/lib/exercise/exercise";
+import type { Order } from "../order";
+
+/** The pages of an order, in order; none where a stage is too large for the paper at any scale. */
+export function pagesOf(exercise: Exercise, order: Order): readonly PaperPage[] {
+  const { paper, copies, seed } = order;
+  const key = order.key === "none" ? false : order.key;
+  if (seed !== null) {
+    const { unit, level } = exercise;
+    return classSetPages({ unit, level, firstSeed: seed, count: copies, paper, key });
+  }
+  return copies === 1
+    ? practiceSheetPages(exercise, { paper, key })
+    : copiesPages(exercise, { count: copies, paper, key });
+}

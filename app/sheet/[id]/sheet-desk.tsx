@@ -1,0 +1,169 @@
+"use client";
+
+import { useEffect, useState } from "react";
+import { UNIT_WORDS } from "@/app/_parts/course/course-words";
+import { Press } from "@/app/_parts/press";
+import type { Unit } from "@/lib/exercise/exercise";
+import { freshSeed } from "@/lib/generator/variant-id";
+import { PAPERS } from "@/lib/sheet/paper-size";
+import { ChoiceField } from "./choice-field";
+import { type Choices, keepChoices, keptChoices, USUAL } from "./choices";
+import { NumberField } from "./number-field";
+import { FORMATS, KEYS, MOST_COPIES, type Order, VIEWS } from "./order";
+import { Preview } from "./preview";
+import type { SheetScales } from "./sheet-scales";
+import { FOR_WORDS, FORMAT_WORDS, type For, KEY_WORDS, PAPER_WORDS, VIEW_WORDS } from "./sheet-words";
+
+type Props = {
+  readonly exercise: { readonly id: string; readonly title: string; readonly unit: Unit; readonly level: number };
+  /** The points that it asks for, by name and in words. */
+  readonly asked: readonly { readonly name: string; readonly words: string }[];
+  readonly scales: SheetScales;
+  /** The seed of a generated exercise, which a set for a class begins with. */
+  readonly firstSeed: number | null;
+};
+
+/** The class that a set is printed for, until its teacher says how many. */
+const USUAL_CLASS = 12;
+const SEED_MOST = 999_999;
+
+/** What to put on paper at the left, and how it will look at the right. The form works without a script as well. */
+export function SheetDesk({ exercise, asked, scales, firstSeed }: Props) {
+  const { id, title, unit, level } = exercise;
+  const [choices, setChoices] = useState<Choices>(USUAL);
+  const [point, setPoint] = useState(asked[0]?.name ?? "");
+  const [whom, setWhom] = useState<For>("one");
+  const [copies, setCopies] = useState(USUAL_CLASS);
+  const [seed, setSeed] = useState(firstSeed ?? 1);
+
+  useEffect(() => {
+    setChoices(keptChoices());
+    if (firstSeed !== null) return;
+    const [bits = 0] = window.crypto.getRandomValues(new Uint32Array(1));
+    setSeed(freshSeed(bits, null));
+  }, [firstSeed]);
+
+  const change = (changed: Partial<Choices>) => {
+    const next = { ...choices, ...changed };
+    setChoices(next);
+    keepChoices(next);
+  };
+  const { view, format, paper, key } = choices;
+  const many = view === "sheet" && whom !== "one";
+  const order: Partial<Order> = {
+    view,
+    paper,
+    ...(view === "sheet" ? { key } : {}),
+    ...(view === "construction" ? { point } : {}),
+    ...(many ? { copies: inside(copies, 1, MOST_COPIES) } : {}),
+    ...(many && whom === "set" ? { seed: inside(seed, 0, SEED_MOST) } : {}),
+  };
+  const scale = scales[paper];
+  return (
+    <div className="printing-desk">
+      <form className="printing-choices ruled" action={`/sheet/${encodeURIComponent(id)}/file`} method="get">
+        <div className="printing-title">
+          <h1 className="lettering">{title}</h1>
+          <p>
+            {UNIT_WORDS[unit].title}, level {level}
+          </p>
+        </div>
+        <ChoiceField
+          label="What"
+          name="view"
+          words={VIEW_WORDS}
+          order={VIEWS}
+          value={view}
+          onChange={(chosen) => change({ view: chosen })}
+        />
+        {view === "construction" && (
+          <ChoiceField
+            label="Point"
+            name="point"
+            words={Object.fromEntries(asked.map(({ name, words }) => [name, words]))}
+            order={asked.map(({ name }) => name)}
+            value={point}
+            onChange={setPoint}
+          />
+        )}
+        <ChoiceField
+          label="Paper"
+          name="paper"
+          words={PAPER_WORDS}
+          order={PAPERS}
+          value={paper}
+          onChange={(chosen) => change({ paper: chosen })}
+        />
+        {view === "sheet" && (
+          <>
+            <ChoiceField
+              label="Answer key"
+              name="key"
+              words={KEY_WORDS}
+              order={KEYS}
+              value={key}
+              onChange={(chosen) => change({ key: chosen })}
+            />
+            <ChoiceField
+              label="For whom"
+              name="for"
+              words={FOR_WORDS}
+              order={["one", "copies", "set"]}
+              value={whom}
+              onChange={setWhom}
+            />
+          </>
+        )}
+        {many && (
+          <NumberField
+            label="Sheets"
+            name="copies"
+            least={1}
+            most={MOST_COPIES}
+            value={copies}
+            onChange={setCopies}
+            note={`At most ${MOST_COPIES} at a time, each with its number.`}
+          />
+        )}
+        {many && whom === "set" && (
+          <NumberField
+            label="First variant"
+            name="seed"
+            least={0}
+            most={SEED_MOST}
+            value={seed}
+            onChange={setSeed}
+            note={`Exercises like this one, made for ${UNIT_WORDS[unit].title}, level ${level}. The same number gives the same set again.`}
+          />
+        )}
+        {many ? (
+          <input type="hidden" name="format" value="pdf" />
+        ) : (
+          <ChoiceField
+            label="File"
+            name="format"
+            words={FORMAT_WORDS}
+            order={FORMATS}
+            value={format}
+            onChange={(chosen) => change({ format: chosen })}
+          />
+        )}
+        {view === "sheet" && (
+          <p className="printing-scale" aria-live="polite">
+            {scale === null ? "This stage is too large for that paper." : `Drawn at ${scale}.`} Print it at 100 %, then
+            measure the bar at its foot.
+          </p>
+        )}
+        <Press type="submit" weight="main">
+          Get the {(many ? "pdf" : format).toUpperCase()}
+        </Press>
+      </form>
+      <Preview id={id} order={order} />
+    </div>
+  );
+}
+
+/** A number that is being typed may be none yet, or past its bounds. */
+function inside(value: number, least: number, most: number): number {
+  return Number.isFinite(value) ? Math.min(most, Math.max(least, Math.round(value))) : least;
+}
