@@ -13,6 +13,8 @@ export type Key = "none" | KeyDegree | "all";
 
 /** The largest class that is printed for at once. */
 export const MOST_COPIES = 40;
+/** The most pages of one file: a set with its keys is a while in the making, and others wait for it. */
+const MOST_PAGES = 80;
 const MOST_SEED = Number.MAX_SAFE_INTEGER - MOST_COPIES;
 
 /** What is asked of a file's address. */
@@ -47,6 +49,9 @@ export function readOrder(query: URLSearchParams): OrderReading {
     seed: query.get("seed") ? whole("seed", 0, 0, MOST_SEED) : null,
     page: whole("page", 1, 1, 4 * MOST_COPIES),
   };
+  const most = mostCopies(order);
+  if (order.copies > most)
+    problems.push(`With this key there can be ${most} sheets in one file; the address asks for ${order.copies}.`);
   const [problem] = problems;
   return problem ? { ok: false, problem } : { ok: true, order };
 
@@ -65,6 +70,16 @@ export function readOrder(query: URLSearchParams): OrderReading {
     problems.push(`“${name}” can be a whole number from ${least} to ${most}; the address says “${clip(written)}”.`);
     return usual;
   }
+}
+
+/** How many sheets one file may hold: where each has an exercise of its own, each has its own key as well. */
+export function mostCopies({ key, seed }: Pick<Order, "key" | "seed">): number {
+  return seed === null ? MOST_COPIES : Math.min(MOST_COPIES, Math.floor(MOST_PAGES / (1 + keyPages(key))));
+}
+
+/** How many pages a key has. */
+export function keyPages(key: Key): number {
+  return key === "none" ? 0 : key === "all" ? KEY_DEGREES.length : 1;
 }
 
 /** The address of an order's file; what is the plainest there is, is left out. */

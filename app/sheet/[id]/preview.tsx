@@ -1,8 +1,8 @@
 "use client";
 
 import { useState } from "react";
-import { fileAddress, type Order } from "./order";
-import { keyPages, paperPixels, VIEW_WORDS } from "./sheet-words";
+import { fileAddress, keyPages, type Order } from "./order";
+import { paperPixels, VIEW_WORDS } from "./sheet-words";
 
 type Props = { readonly id: string; readonly order: Partial<Order> };
 

@@ -9,7 +9,7 @@ import { PAPERS } from "@/lib/sheet/paper-size";
 import { ChoiceField } from "./choice-field";
 import { type Choices, keepChoices, keptChoices, USUAL } from "./choices";
 import { NumberField } from "./number-field";
-import { FORMATS, KEYS, MOST_COPIES, type Order, VIEWS } from "./order";
+import { FORMATS, KEYS, mostCopies, type Order, VIEWS } from "./order";
 import { Preview } from "./preview";
 import type { SheetScales } from "./sheet-scales";
 import { FOR_WORDS, FORMAT_WORDS, type For, KEY_WORDS, PAPER_WORDS, VIEW_WORDS } from "./sheet-words";
@@ -50,12 +50,13 @@ export function SheetDesk({ exercise, asked, scales, firstSeed }: Props) {
   };
   const { view, format, paper, key } = choices;
   const many = view === "sheet" && whom !== "one";
+  const most = mostCopies({ key, seed: whom === "set" ? seed : null });
   const order: Partial<Order> = {
     view,
     paper,
     ...(view === "sheet" ? { key } : {}),
     ...(view === "construction" ? { point } : {}),
-    ...(many ? { copies: inside(copies, 1, MOST_COPIES) } : {}),
+    ...(many ? { copies: inside(copies, 1, most) } : {}),
     ...(many && whom === "set" ? { seed: inside(seed, 0, SEED_MOST) } : {}),
   };
   const scale = scales[paper];
@@ -119,10 +120,10 @@ export function SheetDesk({ exercise, asked, scales, firstSeed }: Props) {
             label="Sheets"
             name="copies"
             least={1}
-            most={MOST_COPIES}
+            most={most}
             value={copies}
             onChange={setCopies}
-            note={`At most ${MOST_COPIES} at a time, each with its number.`}
+            note={`At most ${most} at a time, each with its number.`}
           />
         )}
         {many && whom === "set" && (

@@ -43,8 +43,3 @@ export function paperPixels(paper: Paper): { readonly width: number; readonly he
   const { widthMm, heightMm } = paperSize(paper);
   return { width: Math.round((widthMm * 96) / 25.4), height: Math.round((heightMm * 96) / 25.4) };
 }
-
-/** How many pages a key has. */
-export function keyPages(key: Key): number {
-  return key === "none" ? 0 : key === "all" ? 3 : 1;
-}
