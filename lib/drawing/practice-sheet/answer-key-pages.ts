@@ -13,7 +13,7 @@ import { methodLines, truePointLines } from "./key-lines";
 import { drawKeyConstructions, drawTruePoints, keyConstructions } from "./key-lists";
 import { layOutTasks } from "./lay-out-notes";
 import type { PracticeSheet } from "./lay-out-practice-sheet";
-import { sheetPicture } from "./sheet-picture";
+import { pictureLayers, sheetPicture } from "./sheet-picture";
 import { sheetPlan, wholePlan } from "./sheet-plan";
 import { paperLayer } from "./student-page";
 import type { Asked } from "./task-lines";
@@ -78,8 +78,7 @@ function solved({ exercise, layout }: PracticeSheet, degree: "points" | "constru
   return {
     layers: [
       { ...onPicture, list: drawKeyConstructions(constructions, exercise, window), window },
-      { ...onPicture, list: picture.stage },
-      { ...onPicture, list: picture.set, window: picture.window },
+      ...pictureLayers(picture, onPicture),
       { ...onPlan, list: plan },
       { ...(reading ? onPlan : onPicture), list: truth },
     ],

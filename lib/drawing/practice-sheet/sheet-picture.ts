@@ -7,15 +7,16 @@ import type { PlaneBox } from "../clear-lettering";
 import { drawSetSoFar } from "../demonstration/draw-set-so-far";
 import type { DisplayList } from "../display-list";
 import { drawSheetPicture } from "../draw-sheet-picture";
+import type { Layer } from "../paper/paper-page";
 
-/** A drawing of the sheet in its own metres: its stage, and the set on it, which is cut off at a window. */
-export type SheetDrawing = { readonly stage: DisplayList; readonly set: DisplayList; readonly window: PlaneBox };
+/** The sheet's picture in its own metres: its stage, and the set on it, which is cut off at a window. */
+export type SheetPicture = { readonly stage: DisplayList; readonly set: DisplayList; readonly window: PlaneBox };
 
 /**
  * The frame with nothing in it but the stage and what is given; of an exercise that is read back, with the whole set at its
  * true places. Picture metres. The floor keeps no tone: pencil goes over it, and a camera must tell one from the other.
  */
-export function sheetPicture(exercise: Exercise): SheetDrawing {
+export function sheetPicture(exercise: Exercise): SheetPicture {
   const { stage, viewer, task } = exercise;
   const bare = drawSheetPicture(exercise).filter((item) => item.kind === "lettering" || !item.fillOnly);
   const half = stage.opening.width / 2;
@@ -31,4 +32,16 @@ export function sheetPicture(exercise: Exercise): SheetDrawing {
   const edges = listEdges(exercise.plan, points);
   const set = drawSetSoFar("picture", { exercise, points, edges, places, fresh: null, over: bare });
   return { stage: bare, set, window };
+}
+
+/** The layers of the picture on paper: the set over the stage's lines, and the stage's letters over both. */
+export function pictureLayers(
+  { stage, set, window }: SheetPicture,
+  where: Pick<Layer, "scaleRatio" | "at">,
+): readonly [Layer, Layer, Layer] {
+  return [
+    { ...where, list: stage.filter(({ kind }) => kind === "stroke") },
+    { ...where, list: set, window },
+    { ...where, list: stage.filter(({ kind }) => kind === "lettering") },
+  ];
 }

@@ -10,7 +10,7 @@ import { drawMarkers } from "./draw-markers";
 import { layOutParagraph, layOutTasks } from "./lay-out-notes";
 import type { PracticeSheet } from "./lay-out-practice-sheet";
 import { numberPoints } from "./number-points";
-import { sheetPicture } from "./sheet-picture";
+import { pictureLayers, sheetPicture } from "./sheet-picture";
 import { numberedPlan } from "./sheet-plan";
 import { taskLines } from "./task-lines";
 
@@ -39,8 +39,7 @@ export function studentPage({ exercise, layout, code }: PracticeSheet, copy: num
     widthMm: layout.widthMm,
     heightMm: layout.heightMm,
     layers: [
-      { list: picture.stage, scaleRatio, at: layout.picture.at },
-      { list: picture.set, scaleRatio, at: layout.picture.at, window: picture.window },
+      ...pictureLayers(picture, { scaleRatio, at: layout.picture.at }),
       { list: pictureNumbers, scaleRatio, at: layout.picture.at, window: picture.window },
       { list: plan, scaleRatio, at: layout.plan.at },
       paperLayer(furniture),

@@ -89,7 +89,8 @@ describe("the answer key", () => {
       expect(items.filter(({ pencil }) => pencil === "red")).toEqual([]);
       if (exercise.task.kind === "picture-to-plan") {
         const asked = new Set(exercise.task.marks.map((name) => name.split(".")[0]));
-        const plan = page?.layers[3]?.list ?? [];
+        expect(page?.layers[4]?.at).toEqual(layOutPracticeSheet(exercise, { paper: "a4" })?.layout.plan.at);
+        const plan = page?.layers[4]?.list ?? [];
         expect(plan.filter(({ id }) => asked.has(id.split(".")[2] ?? "") && id.startsWith("plan."))).toEqual([]);
       }
     }

@@ -13,6 +13,8 @@ import { SHIPPED } from "@/tests/exercises/shipped";
 
 type Placed = { readonly group: string; readonly id: string; readonly box: SheetBox };
 
+/** The layer of the plan: before it the picture, after it what is drawn in millimetres. */
+const PLAN_LAYER = 4;
 /** Lettering widths are estimates and lines have a width: things may touch by this much, millimetres. */
 const TOUCH_MM = 0.05;
 /** Of the words' boxes the estimate of a descender, millimetres. */
@@ -56,8 +58,8 @@ function cutTo(box: PlaneBox, window: PlaneBox | undefined): PlaneBox | null {
 }
 
 function groupOf({ id }: DisplayItem, layer: number): string {
-  if (layer < 3) return "picture";
-  if (layer === 3) return "plan";
+  if (layer < PLAN_LAYER) return "picture";
+  if (layer === PLAN_LAYER) return "plan";
   const [first = "", second = ""] = id.split(".");
   if (first === "marker") return `marker ${second}`;
   if (first === "sheet") return second === "task" ? "tasks" : second;
