@@ -2,7 +2,7 @@ import type { Exercise } from "../../exercise/exercise";
 import { toPaperMm } from "../../measure/scale";
 import { chooseScale, type Scale } from "../../sheet/choose-scale";
 import { layOutSheet, type SheetLayout } from "../../sheet/lay-out-sheet";
-import type { Paper } from "../../sheet/paper-size";
+import { type Paper, paperSize } from "../../sheet/paper-size";
 import type { DrawingNeeds } from "../../sheet/place-drawings";
 import { printSheetCode } from "../../sheet/sheet-code";
 import { displayBounds } from "../display-bounds";
@@ -36,6 +36,7 @@ export function layOutPracticeSheet(
   { paper, copy = null }: PracticeSheetOptions,
 ): PracticeSheet | null {
   const chosen = chooseScale(exercise.units, (scale) => {
+    if (isTooLarge(exercise, paper, scale)) return null;
     const printed = atScale(exercise, scale);
     const { id, version } = exercise;
     const code = printSheetCode({ exercise: id, version, page: 1, paper, scale: scale.written, copy });
@@ -51,6 +52,13 @@ export function layOutPracticeSheet(
     return layout && { exercise: printed, layout, code };
   });
   return chosen && { paper, scale: chosen.scale, ...chosen.laid };
+}
+
+/** Whether the opening over the bare stage is larger than the paper already: most scales need no more than that to be told. */
+function isTooLarge({ stage }: Pick<Exercise, "stage">, paper: Paper, { ratio }: Scale): boolean {
+  const { widthMm, heightMm } = paperSize(paper);
+  const { opening, depth, apron } = stage;
+  return toPaperMm(opening.width, ratio) > widthMm || toPaperMm(opening.height + depth + apron, ratio) > heightMm;
 }
 
 /** The box of each thing in a drawing, in millimetres of paper down the sheet: things that reach far out do so where they are. */

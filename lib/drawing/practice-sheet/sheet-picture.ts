@@ -4,6 +4,7 @@ import { apronDrop } from "../../exercise/inside-frame";
 import { listEdges } from "../../plan/list-edges";
 import type { PicturePoint } from "../../stage/frame";
 import type { PlaneBox } from "../clear-lettering";
+import { ruleRoom } from "../demonstration/base-sheets";
 import { drawSetSoFar } from "../demonstration/draw-set-so-far";
 import type { DisplayList } from "../display-list";
 import { drawSheetPicture } from "../draw-sheet-picture";
@@ -30,7 +31,14 @@ export function sheetPicture(exercise: Exercise): SheetPicture {
     }),
   );
   const edges = listEdges(exercise.plan, points);
-  const set = drawSetSoFar("picture", { exercise, points, edges, places, fresh: null, over: bare });
+  const set = drawSetSoFar("picture", {
+    exercise,
+    points,
+    edges,
+    places,
+    fresh: null,
+    over: [...bare, ...ruleRoom(exercise)],
+  });
   return { stage: bare, set, window };
 }
 
