@@ -13,7 +13,7 @@ export type Input<Value> =
   | { readonly ok: false; readonly errors: readonly CallError[] };
 
 /** npm changes the working directory; paths mean what they meant where the command was typed. */
-function resolvePath(file: string): string {
+export function resolvePath(file: string): string {
   return resolve(process.env.INIT_CWD ?? process.cwd(), file);
 }
 

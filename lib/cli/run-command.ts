@@ -2,6 +2,7 @@ import { parseArgs } from "node:util";
 import { nearestName } from "../exercise/nearest-name";
 import { type Outcome, wrongCall } from "./outcome";
 import { construct } from "./verb-construct";
+import { DRAW_USAGE, draw } from "./verb-draw";
 import { generate } from "./verb-generate";
 import { grade } from "./verb-grade";
 import { truth } from "./verb-truth";
@@ -34,6 +35,15 @@ const VERBS: ReadonlyMap<string, Verb> = new Map<string, Verb>([
   [
     "construct",
     { usage: "construct EXERCISE POINT", does: "the ruler construction of a point, step by step", run: construct },
+  ],
+  [
+    "draw",
+    {
+      usage: DRAW_USAGE,
+      does: "a drawing in real millimetres: --paper, --key, --point, --dpi",
+      options: ["view", "out", "paper", "key", "point", "dpi"],
+      run: draw,
+    },
   ],
   [
     "generate",

@@ -17,11 +17,10 @@ export function pixelsOf({ widthMm, heightMm }: Pick<PaperPage, "widthMm" | "hei
 /** A page as a PNG of a resolution, which the file carries, so that it prints in real size. Throws past `MOST_PIXELS`. */
 export async function pageToPng(page: PaperPage, { dpi, ground = "white" }: PngOptions): Promise<Uint8Array> {
   if (!(pixelsOf(page, dpi) <= MOST_PIXELS)) throw new Error(`A page of this size has too many pixels at ${dpi} dpi.`);
-  const svg = Buffer.from(pageToSvg(page, { ground, text: "outlines" }));
-  const [width, height] = [(page.widthMm * dpi) / MM_PER_INCH, (page.heightMm * dpi) / MM_PER_INCH].map(Math.round);
+  const pixels = [page.widthMm, page.heightMm].map((mm) => Math.round((mm * dpi) / MM_PER_INCH)) as [number, number];
+  const svg = Buffer.from(pageToSvg(page, { ground, text: "outlines", pixels }));
   return new Uint8Array(
-    await sharp(svg, { density: dpi, limitInputPixels: MOST_PIXELS * 2 })
-      .resize(width, height, { fit: "fill" })
+    await sharp(svg, { limitInputPixels: MOST_PIXELS })
       .flatten({ background: ground === "white" ? "#ffffff" : "#f6f0df" })
       .withMetadata({ density: dpi })
       .png()

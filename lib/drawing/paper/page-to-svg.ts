@@ -8,17 +8,20 @@ export type SvgOptions = {
   readonly ground?: Ground;
   /** `embedded`: text is text, with its faces in the file; `outlines`: letters are drawn, and no face is needed. */
   readonly text?: "embedded" | "outlines";
+  /** How many pixels wide and high it is; left out, it has its real size in millimetres. */
+  readonly pixels?: readonly [width: number, height: number];
 };
 
 /** A page as an SVG document in real millimetres: printed at 100 %, it can be measured with a scale rule. */
-export function pageToSvg(page: PaperPage, { ground = "white", text = "embedded" }: SvgOptions = {}): string {
+export function pageToSvg(page: PaperPage, { ground = "white", text = "embedded", pixels }: SvgOptions = {}): string {
   const faces = openFaces();
   const marks = pageMarks(page);
   const used = new Set<FaceFile>();
   const drawn = marks.map((mark) => markSvg(mark, ground, (letters) => textSvg(letters, ground, text, faces, used)));
   const [width, height] = [round(page.widthMm), round(page.heightMm)];
+  const size = pixels ? `width="${pixels[0]}" height="${pixels[1]}"` : `width="${width}mm" height="${height}mm"`;
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" stroke-linecap="round" stroke-linejoin="round">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" ${size} viewBox="0 0 ${width} ${height}" stroke-linecap="round" stroke-linejoin="round">`,
     `<title>${escapeText(page.title)}</title>`,
     ...(used.size > 0 ? [`<style>${[...used].map((file) => fontFace(file, faces)).join("")}</style>`] : []),
     `<rect width="${width}" height="${height}" fill="${TONE_COLOUR[ground].paper}"/>`,

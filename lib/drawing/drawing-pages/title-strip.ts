@@ -1,0 +1,82 @@
+import type { Exercise } from "../../exercise/exercise";
+import { printScale } from "../../measure/scale";
+import type { DisplayList } from "../display-list";
+import { makeLettering, makeStroke } from "../make-stroke";
+import { letteredWidthMm } from "../paper/letter-widths";
+import { scaleBar } from "./scale-bar";
+
+/** How high the strip at the foot of a page is, and the least width that its words need, millimetres. */
+export const STRIP_MM = 24;
+export const LEAST_WIDTH_MM = 178;
+
+const CAUTION = "A teaching sketch is not a construction drawing: local codes and licensed practice decide.";
+const TITLE_MM = 4.6;
+const NAME_MM = 2.5;
+const SCALE_MM = 3.6;
+const SMALL_MM = 1.7;
+/** Room kept at the right for the scale, the name and the date; at the left for the bar. */
+const RIGHT_MM = 58;
+const LEFT_MM = 62;
+const PAD_MM = 3;
+
+/**
+ * The strip at the foot of a drawing's page, in millimetres right and up from its lower left corner: the scale bar, the
+ * exercise's title and what is drawn, the scale in words, a line for a name and one for a date, and the caution.
+ */
+export function titleStrip(
+  exercise: Pick<Exercise, "title" | "units" | "scale" | "scaleRatio">,
+  name: string,
+  widthMm: number,
+): DisplayList {
+  const { title, units, scale, scaleRatio } = exercise;
+  const [left, right] = [LEFT_MM, widthMm - RIGHT_MM];
+  const room = right - left - 2 * PAD_MM;
+  const plain = { anchor: "start", face: "plain" } as const;
+  return [
+    line("top", [0, STRIP_MM], [widthMm, STRIP_MM], "thick"),
+    line("left", [left, 0], [left, STRIP_MM]),
+    line("right", [right, 0], [right, STRIP_MM]),
+    ...scaleBar(units, scaleRatio, [PAD_MM + 2, STRIP_MM / 2]),
+    makeLettering("strip.units", [PAD_MM, 3], units === "m" ? "Metres" : "Feet and inches", {
+      ...plain,
+      heightMm: SMALL_MM,
+    }),
+    makeLettering("strip.title", [left + PAD_MM, STRIP_MM - 4 - TITLE_MM], title, {
+      anchor: "start",
+      heightMm: fitted(title, TITLE_MM, room, "drafting"),
+    }),
+    makeLettering("strip.name", [left + PAD_MM, STRIP_MM - 9.5 - NAME_MM * 1.6], name, {
+      ...plain,
+      heightMm: fitted(name, NAME_MM, room, "plain"),
+    }),
+    makeLettering("strip.caution", [left + PAD_MM, 3], CAUTION, {
+      ...plain,
+      heightMm: fitted(CAUTION, SMALL_MM, room, "plain"),
+    }),
+    makeLettering("strip.scale", [right + PAD_MM, STRIP_MM - 4 - SCALE_MM], `SCALE ${printScale(scale)}`, {
+      anchor: "start",
+      heightMm: SCALE_MM,
+    }),
+    ...["Drawn by", "Date"].flatMap((word, i) => {
+      const [x, y] = [right + PAD_MM, 9.5 - i * 6.5];
+      return [
+        makeLettering(`strip.${word}`, [x, y], word, { ...plain, heightMm: SMALL_MM }),
+        line(`${word}.line`, [x + 14, y - 0.6], [widthMm - PAD_MM, y - 0.6]),
+      ];
+    }),
+  ];
+}
+
+function line(
+  id: string,
+  from: readonly [number, number],
+  to: readonly [number, number],
+  weight: "thin" | "thick" = "thin",
+) {
+  return makeStroke(`strip.${id}`, [from, to], { weight });
+}
+
+/** A letter height at which a text has room, no larger than wanted. */
+function fitted(text: string, heightMm: number, roomMm: number, face: "drafting" | "plain"): number {
+  return Math.min(heightMm, (heightMm * roomMm) / Math.max(letteredWidthMm(text, heightMm, face), roomMm));
+}
