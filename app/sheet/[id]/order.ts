@@ -1,7 +1,8 @@
+import { DRAWING_VIEWS } from "@/lib/drawing/drawing-pages/drawing-view";
 import { KEY_DEGREES, type KeyDegree } from "@/lib/drawing/practice-sheet/answer-key-pages";
 import { PAPERS, type Paper } from "@/lib/sheet/paper-size";
 
-export const VIEWS = ["sheet", "both", "plan", "picture", "construction"] as const;
+export const VIEWS = ["sheet", ...DRAWING_VIEWS] as const;
 /** What is put on paper. */
 export type View = (typeof VIEWS)[number];
 
@@ -23,7 +24,7 @@ export type Order = {
   readonly format: Format;
   readonly paper: Paper;
   readonly key: Key;
-  /** The point whose construction is drawn; null for the first one asked. */
+  /** The point whose construction is drawn; null for all that are asked. */
   readonly point: string | null;
   readonly copies: number;
   /** The first seed of a set in which every sheet has an exercise of its own; null where all have the same. */

@@ -31,7 +31,7 @@ const SEED_MOST = 999_999;
 export function SheetDesk({ exercise, asked, scales, firstSeed }: Props) {
   const { id, title, unit, level } = exercise;
   const [choices, setChoices] = useState<Choices>(USUAL);
-  const [point, setPoint] = useState(asked[0]?.name ?? "");
+  const [point, setPoint] = useState("");
   const [whom, setWhom] = useState<For>("one");
   const [copies, setCopies] = useState(USUAL_CLASS);
   const [seed, setSeed] = useState(firstSeed ?? 1);
@@ -81,8 +81,8 @@ export function SheetDesk({ exercise, asked, scales, firstSeed }: Props) {
           <ChoiceField
             label="Point"
             name="point"
-            words={Object.fromEntries(asked.map(({ name, words }) => [name, words]))}
-            order={asked.map(({ name }) => name)}
+            words={{ "": "All that are asked", ...Object.fromEntries(asked.map(({ name, words }) => [name, words])) }}
+            order={["", ...asked.map(({ name }) => name)]}
             value={point}
             onChange={setPoint}
           />

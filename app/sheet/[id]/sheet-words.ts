@@ -3,10 +3,10 @@ import type { Format, Key, View } from "./order";
 
 export const VIEW_WORDS: Readonly<Record<View, string>> = {
   sheet: "The sheet to draw on",
-  both: "Plan and picture",
+  both: "Picture and plan",
   plan: "The plan",
   picture: "The finished picture",
-  construction: "One point's construction",
+  construction: "Constructions",
 };
 
 export const PAPER_WORDS: Readonly<Record<Paper, string>> = {

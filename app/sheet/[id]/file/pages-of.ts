@@ -1,3 +1,4 @@
+import { drawingPage } from "@/lib/drawing/drawing-pages/drawing-page";
 import type { PaperPage } from "@/lib/drawing/paper/paper-page";
 import { classSetPages, copiesPages } from "@/lib/drawing/practice-sheet/class-set-pages";
 import { practiceSheetPages } from "@/lib/drawing/practice-sheet/practice-sheet-pages";
@@ -6,7 +7,11 @@ import type { Order } from "../order";
 
 /** The pages of an order, in order; none where a stage is too large for the paper at any scale. */
 export function pagesOf(exercise: Exercise, order: Order): readonly PaperPage[] {
-  const { paper, copies, seed } = order;
+  const { view, paper, copies, seed, point } = order;
+  if (view !== "sheet") {
+    const drawn = drawingPage(exercise, { view, paper, point });
+    return drawn ? [drawn.page] : [];
+  }
   const key = order.key === "none" ? false : order.key;
   if (seed !== null) {
     const { unit, level } = exercise;
