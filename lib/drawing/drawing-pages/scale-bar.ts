@@ -8,8 +8,8 @@ const PARTS: Readonly<Record<LengthUnits, readonly number[]>> = {
   "ft-in": [0.5, 1, 2, 5, 10, 20, 50, 100],
   m: [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50],
 };
-/** The whole bar is about this long, millimetres; its height; how many parts it has. */
-const ABOUT_MM = 48;
+/** The whole bar is no longer than this, millimetres; its height; how many parts it has. */
+const MOST_MM = 51;
 const HIGH_MM = 1.8;
 const COUNT = 4;
 
@@ -20,7 +20,7 @@ const COUNT = 4;
 export function scaleBar(units: LengthUnits, scaleRatio: number, [x, y]: DrawingPoint): DisplayList {
   const metres = units === "m" ? 1 : FOOT_M;
   const long = (part: number) => toPaperMm(part * metres, scaleRatio);
-  const part = PARTS[units].findLast((each) => long(each) * COUNT <= ABOUT_MM) ?? (PARTS[units][0] as number);
+  const part = PARTS[units].findLast((each) => long(each) * COUNT <= MOST_MM) ?? (PARTS[units][0] as number);
   const items: DisplayItem[] = [];
   for (let i = 0; i < COUNT; i++) {
     const [left, right] = [x + i * long(part), x + (i + 1) * long(part)];

@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import { layOutPracticeSheet } from "@/lib/drawing/practice-sheet/lay-out-practice-sheet";
 import { practiceSheetPages } from "@/lib/drawing/practice-sheet/practice-sheet-pages";
 import type { Paper } from "@/lib/sheet/paper-size";
+import { type DarkRun, darkRuns, rasterise } from "../rasterise";
 import { shippedExercise } from "./exercises";
-import { type DarkRun, darkRuns, rasterise } from "./rasterise";
 
 /** The printed bar and frame are as long as they say, millimetres. */
 const EXACT_MM = 0.2;

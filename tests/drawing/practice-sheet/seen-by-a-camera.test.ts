@@ -6,8 +6,8 @@ import { practiceSheetPages } from "@/lib/drawing/practice-sheet/practice-sheet-
 import { markerPlaces } from "@/lib/sheet/marker-places";
 import { PAPERS, type Paper } from "@/lib/sheet/paper-size";
 import { readSheetCode } from "@/lib/sheet/sheet-code";
+import { type Pixels, rasterise } from "../rasterise";
 import { shippedExercise } from "./exercises";
-import { type Pixels, rasterise } from "./rasterise";
 
 /** OpenCV's corners lie this near to where the layout has them, millimetres. */
 const CORNER_MM = 0.1;

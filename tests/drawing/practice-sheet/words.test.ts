@@ -5,8 +5,8 @@ import type { PaperPage } from "@/lib/drawing/paper/paper-page";
 import { practiceSheetPages } from "@/lib/drawing/practice-sheet/practice-sheet-pages";
 import { taskLines } from "@/lib/drawing/practice-sheet/task-lines";
 import { SHIPPED } from "@/tests/exercises/shipped";
+import { hasPoppler, withPdf } from "../rasterise";
 import { shippedExercise } from "./exercises";
-import { hasPoppler, withPdf } from "./rasterise";
 
 /** The words of pages as poppler reads them from their PDF; on a computer without it, as they were set. */
 async function wordsOf(pages: readonly PaperPage[]): Promise<string> {

@@ -3,8 +3,11 @@ import type { DisplayList } from "@/lib/drawing/display-list";
 import { letteringBox } from "@/lib/drawing/lettering-box";
 import { LINE_WEIGHT_MM } from "@/lib/drawing/line-styles";
 import { makeLettering, makeStroke } from "@/lib/drawing/make-stroke";
-import { toSvg } from "@/lib/drawing/to-svg";
+import { pageToSvg } from "@/lib/drawing/paper/page-to-svg";
 import { FOOT_M } from "@/lib/measure/length";
+
+const toSvg = (list: DisplayList, scaleRatio = 50, title = "") =>
+  pageToSvg({ title, widthMm: 60, heightMm: 40, layers: [{ list, scaleRatio, at: [5, 35] }] });
 
 const LINE: DisplayList = [
   makeStroke(
@@ -17,11 +20,11 @@ const LINE: DisplayList = [
   ),
 ];
 
-describe("a display list as SVG", () => {
+describe("a page as SVG", () => {
   it("is in true paper millimetres: 4 ft at 1/4 in to the foot are an inch", () => {
-    const svg = toSvg(LINE, { scaleRatio: 48, title: "A line", marginMm: 5 });
-    expect(svg).toContain('d="M5 5L30.4 5"');
-    expect(svg).toContain('width="35.4mm" height="10mm" viewBox="0 0 35.4 10"');
+    const svg = toSvg(LINE, 48, "A line");
+    expect(svg).toContain('d="M5 35L30.4 35"');
+    expect(svg).toContain('width="60mm" height="40mm" viewBox="0 0 60 40"');
   });
 
   it("has up as up", () => {
@@ -32,16 +35,16 @@ describe("a display list as SVG", () => {
           [0, 1],
         ]),
       ],
-      { scaleRatio: 100, title: "", marginMm: 0 },
+      100,
     );
-    expect(svg).toContain('d="M0 10L0 0"');
+    expect(svg).toContain('d="M5 35L5 25"');
   });
 
   it("weighs lines thin to thick to extra thick as 1 to 2 to 3", () => {
     // The drafting ratio; theatre standard pens about 0.3, 0.5, 0.7 to 0.9 mm, numbers from memory.
     expect(LINE_WEIGHT_MM.thick).toBe(2 * LINE_WEIGHT_MM.thin);
     expect(LINE_WEIGHT_MM["extra-thick"]).toBe(3 * LINE_WEIGHT_MM.thin);
-    expect(toSvg(LINE, { scaleRatio: 48, title: "" })).toContain('stroke-width="0.5"');
+    expect(toSvg(LINE, 48)).toContain('stroke-width="0.5"');
   });
 
   it("breaks each line type its own way", () => {
@@ -57,7 +60,7 @@ describe("a display list as SVG", () => {
             { line },
           ),
         ],
-        { scaleRatio: 50, title: "" },
+        50,
       );
       return /stroke-dasharray="([^"]*)"/.exec(svg)?.[1] ?? "";
     });
@@ -66,8 +69,8 @@ describe("a display list as SVG", () => {
   });
 
   it("escapes what it letters", () => {
-    const svg = toSvg([makeLettering("l", [0, 0], `<b> & "8'"`)], { scaleRatio: 50, title: "a < b & c" });
-    expect(svg).toContain("&lt;b&gt; &amp; &quot;8'&quot;</text>");
+    const svg = toSvg([makeLettering("l", [0, 0], `<b> & "8'"`)], 50, "a < b & c");
+    expect(svg).toContain("&lt;b&gt; &amp; &quot;8'&quot;</tspan></text>");
     expect(svg).toContain("<title>a &lt; b &amp; c</title>");
   });
 
@@ -84,7 +87,7 @@ describe("a display list as SVG", () => {
         { closed: true, fill: "floor" },
       ),
     ];
-    const svg = toSvg(list, { scaleRatio: 50, title: "" });
+    const svg = toSvg(list, 50);
     expect(svg.indexOf("<text")).toBeGreaterThan(svg.lastIndexOf("<path"));
     expect(svg.match(/<path/g)).toHaveLength(2);
     const tone = toSvg(
@@ -99,7 +102,7 @@ describe("a display list as SVG", () => {
           { fill: "floor", fillOnly: true },
         ),
       ],
-      { scaleRatio: 50, title: "" },
+      50,
     );
     expect(tone.match(/<path/g)).toHaveLength(1);
   });
@@ -111,7 +114,7 @@ describe("a display list as SVG", () => {
     expect(right).toBeCloseTo(-left, 9);
     expect(bottom).toBeLessThan(0);
     expect(top).toBeGreaterThan(lettering.heightMm);
-    expect(toSvg([lettering], { scaleRatio: 50, title: "" }).match(/<rect/g)).toHaveLength(2);
+    expect(toSvg([lettering], 50).match(/<path/g)).toHaveLength(2);
   });
 
   it("is the same bytes every time", () => {
@@ -125,10 +128,51 @@ describe("a display list as SVG", () => {
         { hand: true },
       ),
     ];
-    expect(toSvg(list, { scaleRatio: 50, title: "" })).toBe(toSvg(list, { scaleRatio: 50, title: "" }));
+    expect(toSvg(list, 50)).toBe(toSvg(list, 50));
   });
 
-  it("makes an empty sheet of an empty list", () => {
-    expect(toSvg([], { scaleRatio: 50, title: "", marginMm: 3 })).toContain('viewBox="0 0 6 6"');
+  it("holds the faces of its letters, and none when nothing is lettered", () => {
+    expect(toSvg(LINE)).not.toContain("@font-face");
+    const svg = toSvg([makeLettering("l", [0, 0], "A"), makeLettering("m", [0, 0], "B", { face: "plain" })]);
+    expect(svg.match(/@font-face/g)).toHaveLength(2);
+    expect(svg).not.toMatch(/https?:\/\/(?!www\.w3\.org)/);
+  });
+
+  it("cuts lines and areas off at a layer's window", () => {
+    const list = [
+      makeStroke("l", [
+        [-5, 0.2],
+        [5, 0.2],
+      ]),
+      makeStroke(
+        "a",
+        [
+          [-5, -5],
+          [5, -5],
+          [5, 5],
+          [-5, 5],
+        ],
+        { fill: "floor", fillOnly: true },
+      ),
+    ];
+    const layers = [{ list, scaleRatio: 100, at: [30, 20] as const, window: [-1, -1, 1, 1] as const }];
+    const svg = pageToSvg({ title: "", widthMm: 60, heightMm: 40, layers });
+    expect(svg).toContain('d="M20 18L40 18"');
+    // 1 m at 1:100 is 10 mm: the area is the window.
+    const area = /<path d="M([^"]*)Z" fill="#f7f6f3"/.exec(svg)?.[1] ?? "";
+    expect(new Set(area.split("L"))).toEqual(new Set(["20 30", "40 30", "40 10", "20 10"]));
+  });
+
+  it("has letters as outlines where no face may be needed", () => {
+    const page = {
+      title: "",
+      widthMm: 60,
+      heightMm: 40,
+      layers: [{ list: [makeLettering("l", [0, 0], "AB")], scaleRatio: 50, at: [5, 35] as const }],
+    };
+    const svg = pageToSvg(page, { text: "outlines", pixels: [120, 80] });
+    expect(svg).not.toContain("<text");
+    expect(svg).toContain('width="120" height="80" viewBox="0 0 60 40"');
+    expect(svg.match(/<path/g)).toHaveLength(2);
   });
 });
