@@ -7,7 +7,7 @@ export const MARKER_SQUARES = 8;
  * their places stand in its tag36h11.c). They stand here as OpenCV's DICT_APRILTAG_36h11 has them upright, which is half a
  * turn from the family's own pictures: OpenCV's detector then gives the corners clockwise from the sheet's upper left.
  */
-export const MARKER_BITS: readonly (readonly string[])[] = [
+const MARKER_BITS: readonly (readonly string[])[] = [
   ["001000", "011010", "000101", "000110", "101110", "101011"],
   ["100100", "101101", "000110", "001111", "111010", "011011"],
   ["011100", "001000", "100100", "000001", "010010", "111011"],

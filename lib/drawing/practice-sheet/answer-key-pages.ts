@@ -2,10 +2,10 @@ import { exercisePoints } from "../../exercise/exercise-points";
 import type { SheetLayout } from "../../sheet/lay-out-sheet";
 import { PRINT_MARGIN_MM } from "../../sheet/paper-size";
 import type { SheetBox } from "../../sheet/sheet-box";
-import type { PlanPoint } from "../../stage/frame";
 import type { PlaneBox } from "../clear-lettering";
 import type { DisplayList } from "../display-list";
 import { drawFinishedPicture } from "../draw-finished-picture";
+import { figurePlace } from "../figure-place";
 import type { Layer, PaperPage } from "../paper/paper-page";
 import { drawScaleAndSheet } from "./draw-foot";
 import { drawTitle } from "./draw-heading";
@@ -27,8 +27,6 @@ const DEGREE_WORDS: Readonly<Record<KeyDegree, string>> = {
   constructions: "with the constructions",
   finished: "finished",
 };
-/** Where the figure stands across the opening, as a share of its width from the centre line to stage right. */
-const FIGURE_SHARE = -0.43;
 
 /**
  * The pages of the answer key, one for each degree. The drawings stand where they stand on the student's page, so that one can
@@ -88,7 +86,7 @@ function solved({ exercise, layout }: PracticeSheet, degree: "points" | "constru
 
 function finished({ exercise, layout }: PracticeSheet): KeyDrawings {
   const { scaleRatio, stage } = exercise;
-  const figureAt: PlanPoint = [stage.opening.width * FIGURE_SHARE, 0];
+  const figureAt = figurePlace(stage);
   return {
     layers: [
       { list: drawFinishedPicture(exercise, { figureAt }), scaleRatio, at: layout.picture.at },

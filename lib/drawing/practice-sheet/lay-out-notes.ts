@@ -5,7 +5,7 @@ import { letteredWidthMm } from "../paper/letter-widths";
 import type { Asked } from "./task-lines";
 
 /** Height of capitals of what is read at arm's length: type of nine points. */
-export const NOTE_MM = 2.2;
+const NOTE_MM = 2.2;
 /** A column of tasks is at least this wide, or as wide as its longest line, millimetres. */
 const COLUMN_MM = 77;
 const GUTTER_MM = 4;
@@ -17,7 +17,7 @@ const PARAGRAPH_MM = 1.6;
 const STEP_MM = NOTE_MM * LINE_STEP;
 
 /** A list that counts millimetres, and how high it is. */
-export type Block = { readonly list: readonly DisplayItem[]; readonly heightMm: number };
+type Block = { readonly list: readonly DisplayItem[]; readonly heightMm: number };
 
 /** A paragraph from an upper left corner down. */
 export function layOutParagraph(
@@ -41,7 +41,7 @@ export function layOutTasks({ lead, lines }: Asked, widthMm: number, at: Drawing
 }
 
 /** Numbered lines in columns, from an upper left corner down. */
-export function layOutLines(lines: readonly string[], widthMm: number, [left, top]: DrawingPoint): Block {
+function layOutLines(lines: readonly string[], widthMm: number, [left, top]: DrawingPoint): Block {
   const longest = Math.max(0, ...lines.map((text) => letteredWidthMm(text, NOTE_MM, "plain"))) + NUMBER_MM;
   const least = Math.min(COLUMN_MM, longest);
   const columns = Math.max(1, Math.min(Math.floor((widthMm + GUTTER_MM) / (least + GUTTER_MM)), lines.length));

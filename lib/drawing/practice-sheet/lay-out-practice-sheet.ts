@@ -62,7 +62,7 @@ function isTooLarge({ stage }: Pick<Exercise, "stage">, paper: Paper, { ratio }:
 }
 
 /** The box of each thing in a drawing, in millimetres of paper down the sheet: things that reach far out do so where they are. */
-export function drawingNeeds(list: DisplayList, ratio: number): DrawingNeeds {
+function drawingNeeds(list: DisplayList, ratio: number): DrawingNeeds {
   return list.flatMap((item) => {
     const box = displayBounds([item], ratio)?.map((metres) => toPaperMm(metres, ratio));
     if (!box) return [];
