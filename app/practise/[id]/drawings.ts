@@ -3,17 +3,16 @@ import { letterName } from "@/lib/drawing/clear-lettering";
 import type { DisplayItem, DisplayList, DrawingPoint, Stroke } from "@/lib/drawing/display-list";
 import { drawEdges, type EdgeStyle, GIVEN_LINES, OWN_LINES } from "@/lib/drawing/draw-edges";
 import { drawFigure } from "@/lib/drawing/draw-figure";
+import { figurePlace } from "@/lib/drawing/figure-place";
 import { makeStroke } from "@/lib/drawing/make-stroke";
 import { shortName } from "@/lib/plan/say-point";
-import type { PicturePoint, PlanPoint } from "@/lib/stage/frame";
+import type { PicturePoint } from "@/lib/stage/frame";
 import type { DrawnPoints } from "./drawn-points";
 import { planeOf } from "./plane-of";
 import type { PracticeRoom } from "./practice-context";
 
 export type Room = Pick<PracticeRoom, "exercise" | "points" | "edges">;
 
-/** Where the figure for scale stands across the opening, as a share of its width from the centre line to stage right. */
-const FIGURE_SHARE = -0.43;
 /** Arms of the small cross at a point on the sheet, millimetres. */
 const CROSS_MM = 1.1;
 /** A line shorter than this is a point, metres. */
@@ -50,8 +49,7 @@ export function drawLinesOf(
 
 /** A standing person on the plaster line, where everything is true size, toward stage right. */
 export function drawFigureForScale(exercise: Room["exercise"]): DisplayList {
-  const at: PlanPoint = [exercise.stage.opening.width * FIGURE_SHARE, 0];
-  return drawFigure(exercise, at, { id: "figure" });
+  return drawFigure(exercise, figurePlace(exercise.stage), { id: "figure" });
 }
 
 /** The lines between places of the drawing that the student marks. */

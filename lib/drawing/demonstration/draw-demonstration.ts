@@ -6,6 +6,7 @@ import type { PlaneBox } from "../clear-lettering";
 import type { DisplayList, DrawingPoint } from "../display-list";
 import { drawFinishedPicture } from "../draw-finished-picture";
 import { drawPlace } from "../draw-place";
+import { figurePlace } from "../figure-place";
 import { legible, pictureSheet, planSheet, ruledStage, ruleRoom } from "./base-sheets";
 import type { DemonstrationStep, SheetPart } from "./demonstration-step";
 import { drawConstruction } from "./draw-construction";
@@ -72,7 +73,7 @@ function startPicture(exercise: Exercise, window: PlaneBox): (step: Demonstratio
 
   return ({ shown }) => {
     if (shown.finished) {
-      const set = finished ?? drawFinishedPicture(exercise);
+      const set = finished ?? drawFinishedPicture(exercise, { figureAt: figurePlace(exercise.stage) });
       finished = set;
       return { sheet: NOTHING, set, construction: NOTHING, lit: null };
     }

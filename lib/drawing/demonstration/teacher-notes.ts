@@ -29,7 +29,7 @@ export function teacherNotes(exercise: Exercise): ReadonlyMap<string, TeacherNot
     perfect.map(({ point }, i) => {
       const one = asked[i];
       const watch = one
-        ? nearestWays(ways, i).flatMap((way) => watchAt(way, way.places[i] ?? null, point, exercise, one))
+        ? middleWays(ways, i).flatMap((way) => watchAt(way, way.places[i] ?? null, point, exercise, one))
         : [];
       return [
         point.name,
@@ -55,10 +55,13 @@ export function teacherNotes(exercise: Exercise): ReadonlyMap<string, TeacherNot
   }
 }
 
-/** One way of each habit that puts this mark somewhere else. */
-function nearestWays(ways: readonly Hypothesis[], i: number): readonly Hypothesis[] {
+/** One way of each habit that puts this mark somewhere else; of one that errs by an amount, neither the least nor the most. */
+function middleWays(ways: readonly Hypothesis[], i: number): readonly Hypothesis[] {
   const here = ways.filter(({ places }) => places[i]);
-  return here.filter((way, j) => here.findIndex(({ id }) => id === way.id) === j);
+  return [...new Set(here.map(({ id }) => id))].flatMap((id) => {
+    const own = here.filter((way) => way.id === id);
+    return own.slice(Math.floor(own.length / 2)).slice(0, 1);
+  });
 }
 
 /** "the mark would be 3.6 mm low". */

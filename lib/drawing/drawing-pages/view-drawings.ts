@@ -9,6 +9,7 @@ import { displayBounds } from "../display-bounds";
 import type { DisplayList } from "../display-list";
 import { drawFinishedPicture } from "../draw-finished-picture";
 import { drawPlan } from "../draw-plan";
+import { figurePlace } from "../figure-place";
 import { drawPlasterRule } from "../picture-parts/draw-plaster-rule";
 import { drawKeyConstructions, drawTruePoints, keyConstructions } from "../practice-sheet/key-lists";
 import { sheetPicture } from "../practice-sheet/sheet-picture";
@@ -32,7 +33,7 @@ export function viewDrawings(exercise: Exercise, view: DrawingView, point: strin
   if (view === "construction") return construction(exercise, point);
   const plan = () => whole(drawPlan(exercise), exercise);
   if (view === "plan") return { name: "Ground plan", drawings: [plan()], words: [] };
-  const finished = drawFinishedPicture(exercise);
+  const finished = drawFinishedPicture(exercise, { figureAt: figurePlace(exercise.stage) });
   if (view === "picture") return { name: "Picture", drawings: [whole(finished, exercise)], words: [] };
   const { stage, viewer, units, scaleRatio } = exercise;
   const rule = drawPlasterRule(stage, viewer, units, scaleRatio);
