@@ -50,7 +50,7 @@ export function Guesses({ plane }: { readonly plane: Plane }) {
 }
 
 /** Where a named point truly lies on the drawing that it is found on. */
-export function trueOn(
+function trueOn(
   { exercise, plane }: Pick<ReturnType<typeof useRoom>, "exercise" | "plane">,
   name: string | null,
 ): Place | null {

@@ -30,7 +30,7 @@ export function NextDrawing({
     };
   }, [exercise, steps]);
   const draw = useMemo(() => startDemonstrationDrawing(exercise, layout), [exercise, layout]);
-  const plane = step.shown.parts.length === 0 || step.shown.lit.plan ? "plan" : "picture";
+  const plane = isOfPlan(step, exercise) ? "plan" : "picture";
   const { sheet, set, construction, lit } = draw(step)[plane];
   const [left, bottom, right, top] = layout[plane].window;
   return (
@@ -48,4 +48,10 @@ export function NextDrawing({
       )}
     </StillDrawing>
   );
+}
+
+/** Whether a step is about the plan: where a point is asked, or, of a picture that is read back, where it is set down. */
+function isOfPlan({ kind, shown }: DemonstrationStep, { task }: Exercise): boolean {
+  const own = task.kind === "picture-to-plan" ? "set-down" : "place";
+  return kind === own || shown.parts.length === 0;
 }
