@@ -5,6 +5,9 @@ import { type FaceName, letteredWidthMm } from "./letter-widths";
 /** Distance from one line's foot to the next, in letter heights. */
 export const LINE_STEP = 1.9;
 
+/** Where a line may end: at spaces, but not inside a length, as before the fraction of an inch. */
+const SPACES = /[ \n\t]+(?!\d+\/\d)/;
+
 export type TextBlock = {
   /** Upper left corner of the first line's capitals, in a list that counts millimetres (see `PAPER_RATIO`). */
   readonly at: DrawingPoint;
@@ -13,13 +16,13 @@ export type TextBlock = {
   readonly face?: FaceName;
 };
 
-/** The lines a text is broken into so that each fits a width, at spaces only: a word wider than that has a line of its own. */
+/** The lines a text is broken into so that each fits a width, at spaces only, and not inside a length: a word wider than that has a line of its own. */
 export function breakLines(
   text: string,
   { widthMm, heightMm, face = "plain" }: Pick<TextBlock, "widthMm" | "heightMm" | "face">,
 ): readonly string[] {
   const lines: string[] = [];
-  for (const word of text.split(/\s+/).filter((part) => part !== "")) {
+  for (const word of text.split(SPACES).filter((part) => part !== "")) {
     const longer = lines.length > 0 ? `${lines.at(-1)} ${word}` : word;
     if (lines.length > 0 && letteredWidthMm(longer, heightMm, face) <= widthMm) lines[lines.length - 1] = longer;
     else lines.push(word);

@@ -28,6 +28,8 @@ export type TextMark = {
   readonly sizeMm: number;
   readonly pencil: Pencil;
   readonly strength: number;
+  /** Whether it breaks the lines it crosses: lettering of a drawing does, sentences stand on blank paper. */
+  readonly breaksLines: boolean;
 };
 
 /** A faint line's strength. */
@@ -80,6 +82,7 @@ function letterMarks(lettering: Lettering, layer: Layer): readonly PageMark[] {
     sizeMm: lettering.heightMm / CAP_HEIGHT[face],
     pencil: lettering.pencil,
     strength: lettering.faint ? FAINT : 1,
+    breaksLines: face === "drafting",
   };
   return lettering.boxed ? [...boxMarks(lettering, [x, y]), text] : [text];
 }

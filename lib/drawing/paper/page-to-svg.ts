@@ -46,19 +46,21 @@ function textSvg(
   faces: Faces,
   used: Set<FaceFile>,
 ): string {
-  const halo = `stroke="${TONE_COLOUR[ground].paper}" stroke-width="${2 * HALO_MM}" paint-order="stroke"`;
   const fill = `fill="${PENCIL_COLOUR[mark.pencil]}"${mark.strength < 1 ? ` fill-opacity="${mark.strength}"` : ""}`;
+  const around = `stroke="${TONE_COLOUR[ground].paper}" stroke-width="${2 * HALO_MM}"`;
   if (text === "outlines") {
     const d = outlineText(mark, faces);
+    if (d === "") return "";
     // Drawn twice, since not every program that reads SVG knows an order of painting.
-    const [around] = halo.split(" paint-order");
-    return d === "" ? "" : `<path d="${d}" fill="none" ${around}/><path d="${d}" ${fill}/>`;
+    const halo = mark.breaksLines ? `<path d="${d}" fill="none" ${around}/>` : "";
+    return `${halo}<path d="${d}" ${fill}/>`;
   }
   const runs = setText(mark, faces).map(({ file, text: letters, at }) => {
     used.add(file);
     return `<tspan x="${round(at[0])}" font-family="${file}">${escapeText(letters)}</tspan>`;
   });
-  return `<text y="${round(mark.at[1])}" font-size="${round(mark.sizeMm)}" xml:space="preserve" ${fill} ${halo}>${runs.join("")}</text>`;
+  const halo = mark.breaksLines ? ` ${around} paint-order="stroke"` : "";
+  return `<text y="${round(mark.at[1])}" font-size="${round(mark.sizeMm)}" xml:space="preserve" ${fill}${halo}>${runs.join("")}</text>`;
 }
 
 function fontFace(file: FaceFile, faces: Faces): string {

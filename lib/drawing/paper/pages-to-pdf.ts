@@ -61,7 +61,7 @@ function drawMark(document: PDFKit.PDFDocument, mark: PageMark, faces: Faces, re
 
 function drawText(document: PDFKit.PDFDocument, mark: TextMark, faces: Faces, registered: Set<FaceFile>): void {
   // The halo is drawn from outlines: as text it would be read out twice.
-  const outline = outlineText(mark, faces);
+  const outline = mark.breaksLines ? outlineText(mark, faces) : "";
   if (outline !== "")
     document
       .save()

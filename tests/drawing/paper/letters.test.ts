@@ -32,6 +32,7 @@ describe("widths of lettering", () => {
 
   it.each([
     ["", 20, []],
+    ["at 4'-6 1/8\" left", 14, ["at", "4'-6 1/8\"", "left"]],
     ["one", 0.1, ["one"]],
     ["  one   two ", 100, ["one two"]],
     // 19 letters of about 1.4 mm fit into 24 mm, 23 do not.

@@ -114,11 +114,11 @@ describe("a printed page", () => {
       .greyscale()
       .raw()
       .toBuffer({ resolveWithObject: true });
-    // 150 mm at 96 to the inch.
-    expect(info.width).toBe(567);
-    const row = Math.round((10 / 25.4) * 96);
+    // 150 mm at 72 to the inch, which is how the reader takes millimetres.
+    expect(info.width).toBe(425);
+    const row = Math.round((10 / 25.4) * 72);
     const dark = [...data.subarray(row * info.width, (row + 1) * info.width)].filter((grey) => grey < 128).length;
-    expect((dark / 96) * 25.4).toBeCloseTo(100.5, 0);
+    expect((dark / 72) * 25.4).toBeCloseTo(100.5, 0);
   });
 
   it.each(["Ωμέγα", "漢字", "a\u0000b", "", "İstanbul", "👍"])("never fails for want of a letter: %j", async (text) => {
