@@ -1,16 +1,16 @@
 import { spawn } from "node:child_process";
 import { mkdir } from "node:fs/promises";
 import { isAbsolute, join } from "node:path";
-import { type BrowserContext, chromium, type Page } from "@playwright/test";
-import { exercisePoints } from "../exercise/exercise-points";
-import { loadExercises } from "../exercise/load-exercises";
+import { type BrowserContext, chromium } from "@playwright/test";
 import { findChromium } from "./find-chromium.mjs";
+import { SCREENS, type Screen } from "./photograph-screens";
 import { findFreePort } from "./try-port.mjs";
 import { waitForAnswer } from "./wait-for-answer.mjs";
 
 /**
  * Photographs every screen of the app, at every size it is made for, in both lights, into a folder:
- * `npx tsx lib/cli/photograph.ts FOLDER [WORD]`. Only screens whose name holds WORD, if one is given. Build the pages first.
+ * `npm run photograph -- FOLDER [WORD]`. Only screens whose name holds WORD, if one is given. `npm run photograph -- --readme`
+ * takes the pictures of the README instead, each at the size it is shown for. Build the pages first.
  */
 const SIZES = [
   { name: "phone", width: 390, height: 844, touch: true, look: "desk" },
@@ -21,142 +21,22 @@ const SIZES = [
 
 const LIGHTS = ["paper", "dark"] as const;
 
-const EXERCISE = "alcove";
-/** How far a student's marks are off, metres of the picture: near enough to look like one's, far enough to be corrected. */
-const OFF_M = 0.14;
-
-type Screen = { readonly name: string; readonly show: (page: Page) => Promise<void> };
-
-const SCREENS: readonly Screen[] = [
-  { name: "home", show: (page) => open(page, "/") },
-  { name: "practise-1-empty", show: (page) => openSheet(page) },
-  { name: "practise-2-placed", show: (page) => placeMarks(page, 3, "placed") },
-  { name: "practise-3-corrected", show: (page) => placeMarks(page, 4, "corrected") },
-  { name: "practise-4-straightedge", show: layLines },
-  { name: "practise-5-closer", show: comeCloser },
-  { name: "practise-6-given", show: (page) => openSheet(page, "pair-of-windows") },
-  { name: "practise-7-metric", show: (page) => openSheet(page, "arch-through-the-back") },
-  { name: "practise-8-hint", show: takeHints },
-  { name: "practise-9-how", show: showHow },
-  { name: "practise-a-set", show: (page) => openSheet(page, "customs-hall") },
-  { name: "reading-1-empty", show: (page) => openSheet(page, "room-from-its-picture") },
-  { name: "reading-2-corrected", show: readBack },
-  { name: "result", show: finish },
-  { name: "record", show: drawOftenThenRecord },
-  { name: "unknown-exercise", show: (page) => open(page, "/practise/no-such-sheet") },
+/** The README's pictures: the screen, the size it is shown at, and its file. */
+const README_PICTURES: readonly (readonly [screen: string, size: string, file: string])[] = [
+  ["home", "laptop", "home"],
+  ["practise-3-corrected", "laptop", "practise"],
+  ["practise-4-straightedge", "laptop", "straightedge"],
+  ["practise-9-how", "laptop", "show-how"],
+  ["reading-2-corrected", "laptop", "reading-back"],
+  ["result", "laptop", "result"],
+  ["result-finished", "laptop", "finished"],
+  ["record", "laptop", "record"],
+  ["demonstrate-1-line", "projector", "demonstrate"],
+  ["demonstrate-3-notes", "laptop", "notes"],
+  ["sheet", "laptop", "sheet"],
 ];
 
-async function open(page: Page, path: string): Promise<void> {
-  await page.goto(path);
-  await page.waitForLoadState("networkidle");
-}
-
-async function openSheet(page: Page, id: string = EXERCISE): Promise<void> {
-  await open(page, `/practise/${id}`);
-  await page.locator(".sheet[data-opened=true]").waitFor();
-}
-
-async function placeMarks(page: Page, count: number, last: "placed" | "corrected" | "set down"): Promise<void> {
-  await openSheet(page);
-  await markSheet(page, await studentPlaces(1), count, last);
-}
-
-async function markSheet(
-  page: Page,
-  places: readonly (readonly [number, number])[],
-  count: number,
-  last: "placed" | "corrected" | "set down",
-): Promise<void> {
-  for (let i = 0; i < count; i++) {
-    const at = await onPage(page, places[i % places.length] ?? [0, 0]);
-    await page.mouse.click(at.x, at.y);
-    if (i === count - 1 && last === "placed") return;
-    await page.getByRole("button", { name: "Set it down" }).click();
-    if (i === count - 1 && last === "corrected") return;
-    await page.getByRole("button", { name: /^(Next:|See the whole)/ }).click();
-  }
-}
-
-/** The true places, each put off in its own direction, by so many times a little. */
-async function studentPlaces(times: number): Promise<readonly (readonly [number, number])[]> {
-  const course = await loadExercises(join(process.cwd(), "exercises"));
-  const exercise = course.flatMap((entry) => (entry.ok ? [entry.exercise] : [])).find(({ id }) => id === EXERCISE);
-  if (!exercise) throw new Error(`The course has no exercise ${EXERCISE}.`);
-  const points = exercisePoints(exercise);
-  return exercise.task.marks.map((name, i) => {
-    const [X = 0, Z = 0] = points.get(name)?.picture ?? [];
-    return [X + times * OFF_M * Math.sin(i * 2.3), Z + times * OFF_M * 0.6 * Math.cos(i * 1.7 + times)];
-  });
-}
-
-/** Picture metres to pixels of the page, by the matrix the drawing is shown with. */
-async function onPage(page: Page, [X, Z]: readonly [number, number]): Promise<{ x: number; y: number }> {
-  const shown = await page.evaluate(() => {
-    const group = document.querySelector("#picture-drawing");
-    const box = group?.closest("svg")?.getBoundingClientRect();
-    const matrix = group
-      ?.getAttribute("transform")
-      ?.match(/-?[\d.]+(?:e-?\d+)?/g)
-      ?.map(Number);
-    return { left: box?.left ?? 0, top: box?.top ?? 0, ratio: Number(group?.getAttribute("data-ratio")), matrix };
-  });
-  const [k = 1, , , , ox = 0, oy = 0] = shown.matrix ?? [];
-  const mm = 1000 / shown.ratio;
-  return { x: shown.left + ox + X * mm * k, y: shown.top + oy - Z * mm * k };
-}
-
-async function layLines(page: Page): Promise<void> {
-  await placeMarks(page, 3, "set down");
-  await page.getByRole("button", { name: "Straightedge" }).click();
-  for (const through of [`the rule's 5'-0" stage right`, "the opening's foot, stage left"]) {
-    await page.getByLabel("From").selectOption({ label: "the CVP" });
-    await page.getByLabel("Through").selectOption({ label: through });
-    await page.getByRole("button", { name: "Draw this line" }).click();
-  }
-}
-
-async function takeHints(page: Page): Promise<void> {
-  await openSheet(page);
-  await page.getByRole("button", { name: /^Hint: the method/ }).click();
-}
-
-async function showHow(page: Page): Promise<void> {
-  await placeMarks(page, 4, "corrected");
-  await page.getByRole("button", { name: "Show how" }).click();
-  await page.locator(".construction-notes").waitFor();
-  await page.keyboard.press("End");
-}
-
-async function readBack(page: Page): Promise<void> {
-  await openSheet(page, "room-from-its-picture");
-  const pane = await page.locator(".plan-place .pane").boundingBox();
-  if (!pane) throw new Error("The plan has no place on the page.");
-  await page.mouse.click(pane.x + pane.width * 0.3, pane.y + pane.height * 0.6);
-  await page.getByRole("button", { name: "Set it down" }).click();
-}
-
-async function comeCloser(page: Page): Promise<void> {
-  await placeMarks(page, 3, "placed");
-  await page.getByRole("button", { name: "Magnifier" }).click();
-  for (let i = 0; i < 2; i++) await page.getByRole("button", { name: "Closer" }).click();
-}
-
-async function finish(page: Page): Promise<void> {
-  await placeMarks(page, 12, "set down");
-  await page.getByRole("heading", { name: /^Score/ }).waitFor();
-}
-
-/** Several goes at one sheet, each a little better, and then the record of them. */
-async function drawOftenThenRecord(page: Page): Promise<void> {
-  await openSheet(page);
-  for (const times of [3, 2.4, 2.6, 1.5, 1]) {
-    await markSheet(page, await studentPlaces(times), 12, "set down");
-    await page.getByRole("button", { name: "Draw it again" }).click();
-  }
-  await open(page, "/record");
-}
-
-async function photograph(folder: string, only: string): Promise<number> {
+async function photograph(folder: string, shots: readonly Shot[]): Promise<number> {
   const port = await findFreePort();
   const address = `http://127.0.0.1:${port}`;
   const server = spawn(
@@ -167,48 +47,70 @@ async function photograph(folder: string, only: string): Promise<number> {
   try {
     const answer = await waitForAnswer(address, () => server.exitCode === null);
     if (answer === undefined) throw new Error("The pages could not be served: build them first (npm run build).");
-    return await takeAll(folder, address, only);
+    return await takeAll(folder, address, shots);
   } finally {
     server.kill();
   }
 }
 
-async function takeAll(folder: string, address: string, only: string): Promise<number> {
+async function takeAll(folder: string, address: string, shots: readonly Shot[]): Promise<number> {
   const found = findChromium(process);
   if (found.kind === "misnamed") throw new Error(found.sentence);
   const browser = await chromium.launch({
     args: ["--no-sandbox", "--disable-gpu", "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1"],
     ...(found.kind === "found" ? { executablePath: found.path } : {}),
   });
-  let taken = 0;
-  for (const size of SIZES) {
-    for (const light of LIGHTS) {
-      for (const screen of SCREENS.filter(({ name }) => name.includes(only))) {
-        const context: BrowserContext = await browser.newContext({
-          baseURL: address,
-          viewport: { width: size.width, height: size.height },
-          hasTouch: size.touch,
-          reducedMotion: "reduce",
-        });
-        await context.addCookies([{ name: "plasterline-look", value: `${light}.${size.look}`, url: address }]);
-        const page = await context.newPage();
-        await screen.show(page);
-        await page.screenshot({ path: join(folder, `${screen.name}-${size.name}-${light}.png`) });
-        await context.close();
-        taken += 1;
-      }
-    }
+  for (const { screen, size, light, file } of shots) {
+    const context: BrowserContext = await browser.newContext({
+      baseURL: address,
+      viewport: { width: size.width, height: size.height },
+      hasTouch: size.touch,
+      reducedMotion: "reduce",
+    });
+    await context.addCookies([{ name: "plasterline-look", value: `${light}.${size.look}`, url: address }]);
+    const page = await context.newPage();
+    await screen.show(page);
+    await page.screenshot({ path: join(folder, `${file}.png`) });
+    await context.close();
   }
   await browser.close();
-  return taken;
+  return shots.length;
+}
+
+type Shot = {
+  readonly screen: Screen;
+  readonly size: (typeof SIZES)[number];
+  readonly light: (typeof LIGHTS)[number];
+  readonly file: string;
+};
+
+function everyShot(only: string): readonly Shot[] {
+  const screens = SCREENS.filter(({ name }) => name.includes(only));
+  return SIZES.flatMap((size) =>
+    LIGHTS.flatMap((light) =>
+      screens.map((screen) => ({ screen, size, light, file: `${screen.name}-${size.name}-${light}` })),
+    ),
+  );
+}
+
+function readmeShots(): readonly Shot[] {
+  return README_PICTURES.map(([name, at, file]) => {
+    const screen = SCREENS.find((each) => each.name === name);
+    const size = SIZES.find((each) => each.name === at);
+    if (!screen || !size) throw new Error(`There is no screen ${name} of size ${at}.`);
+    return { screen, size, light: "paper", file };
+  });
 }
 
 const [wanted, only = ""] = process.argv.slice(2);
 if (!wanted) {
-  process.stderr.write("Say where the photographs go: npx tsx lib/cli/photograph.ts FOLDER [WORD]\n");
+  process.stderr.write("Say where the photographs go: npm run photograph -- FOLDER [WORD]\n");
   process.exitCode = 2;
+} else if (wanted === "--readme") {
+  const folder = join(process.cwd(), "public", "pictures");
+  process.stdout.write(`${await photograph(folder, readmeShots())} pictures of the README\n`);
 } else {
   const folder = isAbsolute(wanted) ? wanted : join(process.env.INIT_CWD ?? process.cwd(), wanted);
   await mkdir(folder, { recursive: true });
-  process.stdout.write(`${await photograph(folder, only)} photographs in ${folder}\n`);
+  process.stdout.write(`${await photograph(folder, everyShot(only))} photographs in ${folder}\n`);
 }

@@ -15,7 +15,7 @@ export type Key = "none" | KeyDegree | "all";
 /** The largest class that is printed for at once. */
 export const MOST_COPIES = 40;
 /** The most pages of one file: a set with its keys is a while in the making, and others wait for it. */
-const MOST_PAGES = 80;
+const MOST_PAGES = 120;
 const MOST_SEED = Number.MAX_SAFE_INTEGER - MOST_COPIES;
 
 /** What is asked of a file's address. */
