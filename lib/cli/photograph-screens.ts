@@ -9,6 +9,8 @@ const OFF_M = 0.14;
 
 /** Long enough for a demonstration's controls to go. */
 const CONTROLS_GO_MS = 4000;
+/** Long enough for one window to hear from another. */
+const ANSWER_MS = 800;
 
 /** A screen of the app, and how a page comes to show it. */
 export type Screen = { readonly name: string; readonly show: (page: Page) => Promise<void> };
@@ -32,7 +34,7 @@ export const SCREENS: readonly Screen[] = [
   { name: "record", show: drawOftenThenRecord },
   { name: "demonstrate-1-line", show: (page) => stepOn(page, "the-tide-office", 30) },
   { name: "demonstrate-2-finished", show: (page) => stepOn(page, "customs-hall", "last") },
-  { name: "demonstrate-3-notes", show: (page) => open(page, `/demonstrate/${EXERCISE}/notes`) },
+  { name: "demonstrate-3-notes", show: readNotes },
   { name: "sheet", show: (page) => open(page, `/sheet/${EXERCISE}`) },
   { name: "unknown-exercise", show: (page) => open(page, "/practise/no-such-sheet") },
 ];
@@ -149,6 +151,13 @@ async function stepOn(page: Page, id: string, steps: number | "last"): Promise<v
   if (steps === "last") await page.keyboard.press("End");
   else for (let i = 0; i < steps; i++) await page.keyboard.press("PageDown");
   await page.waitForTimeout(CONTROLS_GO_MS);
+}
+
+/** The teacher's window beside a demonstration that is under way in the same browser. */
+async function readNotes(page: Page): Promise<void> {
+  await stepOn(await page.context().newPage(), EXERCISE, 12);
+  await open(page, `/demonstrate/${EXERCISE}/notes`);
+  await page.waitForTimeout(ANSWER_MS);
 }
 
 /** Several goes at one sheet, each a little better, and then the record of them. */
