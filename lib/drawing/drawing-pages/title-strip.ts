@@ -18,8 +18,8 @@ const SMALL_MM = 1.7;
 const RIGHT_MM = 58;
 const LEFT_MM = 62;
 const PAD_MM = 3;
-/** From the foot of the title down to the head of what is drawn: the face's deepest letters hang 0.5 of their height. */
-const HANG = 0.55;
+/** From the foot of the title down to the head of what is drawn, in title heights: the face's deepest letters hang 0.55. */
+const HANG = 0.7;
 
 /**
  * The strip at the foot of a drawing's page, in millimetres right and up from its lower left corner: the scale bar, the
