@@ -2,6 +2,7 @@ import { join } from "node:path";
 import { buildPages, isBuilt } from "./build-pages.mjs";
 import { countBrowserTests, countUnitTests, judgeRun } from "./count-tests.mjs";
 import { getChromium } from "./get-chromium.mjs";
+import { getPoppler } from "./get-poppler.mjs";
 import { packageProgram } from "./package-program.mjs";
 import { runNode } from "./run-node.mjs";
 
@@ -38,9 +39,12 @@ function check(name, what, programs) {
 
 /** @param {Place} place @returns {Promise<Tally>} */
 async function runUnits({ root, scratch }) {
+  const noPoppler = await getPoppler();
   const report = join(scratch, "units.json");
   const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${report}`];
   const { code } = await runNode([packageProgram(root, "vitest"), "run", ...reporters], { cwd: root });
+  // Said where it is still seen: after the runner's many lines.
+  if (noPoppler) console.log(noPoppler);
   return judgeRun(countUnitTests(report), code);
 }
 
