@@ -2,7 +2,7 @@ import { spawnSync } from "node:child_process";
 import { installOnDebian } from "./install-on-debian.mjs";
 
 /** The programs of poppler that the tests read PDFs with. */
-const PROGRAMS = ["pdftoppm", "pdftotext", "pdffonts", "pdfinfo"];
+const PROGRAMS = ["pdftoppm", "pdftotext", "pdffonts"];
 
 /** What a reader without poppler is told: what is missing, what that means for the tests, and how to get it. */
 export const NO_POPPLER =
