@@ -39,7 +39,7 @@ function check(name, what, programs) {
 
 /** @param {Place} place @returns {Promise<Tally>} */
 async function runUnits({ root, scratch }) {
-  const server = await startPostgres();
+  const server = await startPostgres("quick");
   if ("sentence" in server) console.log(server.sentence);
   const report = join(scratch, "units.json");
   const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${report}`];

@@ -38,9 +38,10 @@ const MOST_CONNECTIONS = 200;
  * Starts a PostgreSQL of its own for the tests: in a folder that is cleared afterwards, on a free port of this computer
  * only, with a password nobody knows. Where there is none it is installed, if this is Debian and the reader may.
  *
+ * @param {"quick" | "durable"} kind `quick` does not wait for the disk; what is measured has to be `durable`
  * @returns {Promise<Running | { sentence: string }>} its address, or why there is none
  */
-export async function startPostgres() {
+export async function startPostgres(kind) {
   if (!findPrograms()) {
     await installOnDebian(["postgresql"], "No PostgreSQL here yet: installing Debian's package.");
   }
@@ -52,23 +53,23 @@ export async function startPostgres() {
   }
   const folder = mkdtempSync(join(tmpdir(), "plasterline-postgres-"));
   try {
-    return await startIn(folder, programs);
+    return await startIn(folder, programs, kind);
   } catch (error) {
     rmSync(folder, { recursive: true, force: true });
     return { sentence: `PostgreSQL did not start, so the tests that need one are skipped: ${String(error)}` };
   }
 }
 
-/** @param {string} folder @param {string} programs @returns {Promise<Running>} */
-async function startIn(folder, programs) {
+/** @param {string} folder @param {string} programs @param {"quick" | "durable"} kind @returns {Promise<Running>} */
+async function startIn(folder, programs, kind) {
   const owner = unprivileged();
   chmodSync(folder, 0o700);
-  if ("uid" in owner) chownSync(folder, owner.uid, owner.gid);
+  if (owner.uid !== undefined) chownSync(folder, owner.uid, owner.gid);
   const data = join(folder, "data");
   const password = randomBytes(16).toString("hex");
   const note = join(folder, "password");
   writeFileSync(note, password);
-  if ("uid" in owner) chownSync(note, owner.uid, owner.gid);
+  if (owner.uid !== undefined) chownSync(note, owner.uid, owner.gid);
   const make = ["-D", data, "-U", "plasterline", "-E", "UTF8", "-A", "scram-sha-256", `--pwfile=${note}`, "--no-sync"];
   execFileSync(join(programs, "initdb"), make, { ...owner, cwd: folder, stdio: "pipe" });
 
@@ -77,6 +78,7 @@ async function startIn(folder, programs) {
     "listen_addresses=127.0.0.1",
     `unix_socket_directories=${folder}`,
     `max_connections=${MOST_CONNECTIONS}`,
+    `fsync=${kind === "durable" ? "on" : "off"}`,
   ];
   const words = ["-D", data, "-p", String(port), ...settings.flatMap((setting) => ["-c", setting])];
   const child = spawn(join(programs, "postgres"), words, { ...owner, cwd: folder, stdio: "ignore" });
@@ -95,7 +97,11 @@ async function startIn(folder, programs) {
   throw new Error("it did not answer in time");
 }
 
-/** PostgreSQL refuses to run for the administrator; Debian makes a user for it. */
+/**
+ * PostgreSQL refuses to run for the administrator; Debian makes a user for it.
+ *
+ * @returns {{ uid?: never } | { uid: number, gid: number }}
+ */
 function unprivileged() {
   if (process.getuid?.() !== 0) return {};
   const users = readFileSync("/etc/passwd", "utf8").split("\n");

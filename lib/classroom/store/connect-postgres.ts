@@ -20,6 +20,8 @@ export async function connectPostgres(databaseUrl: string, folder: string): Prom
   });
   // A connection that breaks while nobody uses it is thrown away; the next question opens another.
   pool.on("error", () => {});
+  // One that breaks between two questions of a transaction would end the process: the next question tells of it anyway.
+  pool.on("connect", (client) => client.on("error", () => {}));
   try {
     (await pool.connect()).release();
   } catch {

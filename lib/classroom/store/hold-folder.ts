@@ -2,7 +2,7 @@ import { join } from "node:path";
 import type { SqliteMaker } from "./load-sqlite";
 
 /** A server that is just going down may hold on for a moment, in milliseconds. */
-const HAND_OVER_MS = 3000;
+const HAND_OVER_MS = 1500;
 
 /**
  * Takes a data folder for this process alone, for as long as it lives: a second small database in it, locked as a whole.

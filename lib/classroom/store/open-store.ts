@@ -15,10 +15,15 @@ export async function openStore(place: StorePlace, migrations = ALL_MIGRATIONS):
   const opening = await connect(place);
   if (!opening.ok) return opening;
   const { store } = opening;
-  const refused = await orRefusal(() => migrate(store.db, store.engine, place.folder, migrations));
-  if (!refused) return opening;
-  await store.close();
-  return { ok: false, refusal: refused };
+  try {
+    const refused = await orRefusal(() => migrate(store.db, store.engine, place.folder, migrations));
+    if (!refused) return opening;
+    await store.close();
+    return { ok: false, refusal: refused };
+  } catch (error) {
+    await store.close();
+    throw error;
+  }
 }
 
 /** The store as it is, its form not looked at. */
