@@ -14,8 +14,3 @@ export function makeCode(random: (size: number) => Uint8Array = randomBytes): st
       if (byte < fair && code.length < CODE_LENGTH) code += CODE_LETTERS[byte % CODE_LETTERS.length];
   return code;
 }
-
-/** A code as it is kept, from one as people write it: small letters, blanks and dashes do not matter. */
-export function cleanCode(written: string): string {
-  return written.replace(/[\s-]/g, "").toUpperCase();
-}

@@ -1,10 +1,12 @@
+import type { Kysely } from "kysely";
 import type { Store } from "../store/store";
+import type { Tables } from "../store/tables";
 import { write } from "../store/write";
 import { type No, no } from "./answer";
+import { cleanCode, cleanPassphrase } from "./as-written";
 import type { Auth, SignIn } from "./auth";
-import { cleanCode } from "./code";
-import { changeDigest } from "./new-user";
-import { cleanPassphrase, makePassphrase } from "./passphrase";
+import { changeDigest, putUser, studentEmail } from "./new-user";
+import { makePassphrase } from "./passphrase";
 import { cleanName, sameName } from "./person-name";
 import type { WayBack } from "./private-link";
 import { prove } from "./sign-in";
@@ -34,7 +36,7 @@ export async function newPassphrase(
   const member = await store.db
     .selectFrom("member")
     .innerJoin("class", "class.id", "member.class_id")
-    .select(["member.user_id", "member.name", "class.code"])
+    .select(["member.user_id", "member.name", "class.code", "class.teacher_id"])
     .where("member.id", "=", memberId)
     .executeTakeFirst();
   const userId = member?.user_id;
@@ -42,9 +44,39 @@ export async function newPassphrase(
     return no("not-joined", "Nobody has joined by this name yet, so there is no passphrase to renew.");
   const passphrase = makePassphrase();
   const digest = await auth.hash(passphrase);
-  const changed = await write(store, (all) => changeDigest(all, userId, digest));
+  const changed = await write(store, (all) => renew(all, store, { ...member, memberId, userId }, digest));
   if (!changed.ok) return changed;
   return { ok: true, passphrase, way: { code: member.code, name: member.name, passphrase } };
+}
+
+type Renewed = {
+  readonly memberId: string;
+  readonly userId: string;
+  readonly name: string;
+  readonly teacher_id: string;
+};
+
+/**
+ * Whoever holds the new passphrase can see all that the account opens. Where it also opens another teacher's class, this
+ * place moves to an account of its own.
+ */
+async function renew(
+  all: Kysely<Tables>,
+  { engine }: Store,
+  { memberId, userId, name, teacher_id }: Renewed,
+  digest: string,
+): Promise<void> {
+  const elsewhere = await all
+    .selectFrom("member")
+    .innerJoin("class", "class.id", "member.class_id")
+    .select("member.id")
+    .where("member.user_id", "=", userId)
+    .where("class.teacher_id", "<>", teacher_id)
+    .limit(1)
+    .executeTakeFirst();
+  if (!elsewhere) return changeDigest(all, userId, digest);
+  const user_id = await putUser(all, engine, { name, email: studentEmail(), role: "student", digest });
+  await all.updateTable("member").set({ user_id }).where("id", "=", memberId).execute();
 }
 
 async function findEmail({ db }: Store, code: string, name: string): Promise<string | undefined> {

@@ -1,8 +1,8 @@
 import type { Store } from "../store/store";
 import { write } from "../store/write";
 import { type No, no, tooMany } from "./answer";
+import { cleanCode } from "./as-written";
 import type { Auth, SignIn } from "./auth";
-import { cleanCode } from "./code";
 import { putUser } from "./new-user";
 import { firstRunWord } from "./settings";
 import { ADDRESS_LIMIT, countTry, giveBack } from "./tries";

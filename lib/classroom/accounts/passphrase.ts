@@ -7,12 +7,3 @@ const WORDS = 4;
 export function makePassphrase(random: (below: number) => number = randomInt): string {
   return Array.from({ length: WORDS }, () => PASSPHRASE_WORDS[random(PASSPHRASE_WORDS.length)]).join(" ");
 }
-
-/** A passphrase as it is kept, from one as people write it: capitals, dashes and full stops do not matter. */
-export function cleanPassphrase(written: string): string {
-  return written
-    .toLowerCase()
-    .split(/[^a-z]+/)
-    .filter((word) => word !== "")
-    .join(" ");
-}

@@ -1,5 +1,4 @@
-import { cleanCode } from "./code";
-import { cleanPassphrase } from "./passphrase";
+import { cleanCode, cleanPassphrase } from "./as-written";
 
 export type WayBack = { readonly code: string; readonly name: string; readonly passphrase: string };
 
