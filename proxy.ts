@@ -12,7 +12,7 @@ export function proxy(request: NextRequest): NextResponse {
   const nonce = Buffer.from(crypto.getRandomValues(new Uint8Array(16))).toString("base64");
   const rules = [
     "default-src 'self'",
-    `script-src 'self' 'nonce-${nonce}' 'strict-dynamic' 'wasm-unsafe-eval'${DEVELOPING ? " 'unsafe-eval'" : ""}`,
+    `script-src 'self' 'nonce-${nonce}' 'strict-dynamic'${DEVELOPING ? " 'unsafe-eval'" : ""}`,
     // Read only by browsers that do not know the two below.
     "style-src 'self' 'unsafe-inline'",
     `style-src-elem 'self' ${DEVELOPING ? "'unsafe-inline'" : `'nonce-${nonce}'`}`,
