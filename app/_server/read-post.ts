@@ -27,7 +27,7 @@ export async function readPost(request: Request, mostBytes = MOST_BYTES): Promis
 }
 
 /** A browser says from which site a page sends, and neither the page nor the reader can change it. */
-export function isFromHere(headers: Headers): boolean {
+function isFromHere(headers: Headers): boolean {
   const origin = headers.get("origin");
   const site = headers.get("sec-fetch-site");
   if (origin === null || (site !== null && site !== "same-origin")) return false;
