@@ -2,7 +2,6 @@
 const HEADERS = [
   { key: "X-Content-Type-Options", value: "nosniff" },
   { key: "Referrer-Policy", value: "same-origin" },
-  { key: "Cross-Origin-Opener-Policy", value: "same-origin" },
 ];
 
 /** @type {import("next").NextConfig} */
