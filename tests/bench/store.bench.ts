@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import Sqlite from "better-sqlite3";
 import pg from "pg";
-import { bench, describe } from "vitest";
+import { afterAll, bench, describe } from "vitest";
 import { openStore, type StorePlace } from "@/lib/classroom/store/open-store";
 import type { Store } from "@/lib/classroom/store/store";
 import { write } from "@/lib/classroom/store/write";
@@ -17,7 +17,7 @@ const columns = ["id", ...Object.keys(smallHandIn)];
 const values = Object.values(smallHandIn);
 const names = columns.map((name) => `"${name}"`).join(", ");
 const folders: string[] = [];
-process.once("exit", () => {
+afterAll(() => {
   for (const folder of folders) rmSync(folder, { recursive: true, force: true });
 });
 
