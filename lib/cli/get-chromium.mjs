@@ -1,11 +1,8 @@
-import { spawn } from "node:child_process";
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync } from "node:fs";
 import { findChromium } from "./find-chromium.mjs";
+import { installOnDebian } from "./install-on-debian.mjs";
 import { packageProgram } from "./package-program.mjs";
-import { runNode, stopTogether } from "./run-node.mjs";
-
-/** How long to wait for another program that is installing something, in seconds. */
-const OTHER_INSTALL_S = 400;
+import { runNode } from "./run-node.mjs";
 
 /** The browser, and letters for it: a bare system has none, and would show boxes. */
 const DEBIAN_PACKAGES = ["chromium", "fonts-liberation"];
@@ -25,14 +22,9 @@ export async function getChromium(root) {
   if (first.kind === "found") return { path: first.path };
   if (first.kind === "misnamed") return { sentence: first.sentence };
 
-  if (mayInstallOnDebian()) {
-    console.log("No Chromium here yet: installing Debian's package.");
-    const wait = `DPkg::Lock::Timeout=${OTHER_INSTALL_S}`;
-    await runProgram("apt-get", ["update", "-qq", "-o", wait]);
-    await runProgram("apt-get", ["install", "-y", "-qq", "--no-install-recommends", ...DEBIAN_PACKAGES, "-o", wait]);
-    const second = findChromium(process);
-    if (second.kind === "found") return { path: second.path };
-  }
+  await installOnDebian(DEBIAN_PACKAGES, "No Chromium here yet: installing Debian's package.");
+  const second = findChromium(process);
+  if (second.kind === "found") return { path: second.path };
 
   const { chromium } = await import("@playwright/test");
   if (!existsSync(chromium.executablePath())) {
@@ -42,20 +34,4 @@ export async function getChromium(root) {
   }
   if (existsSync(chromium.executablePath())) return { path: chromium.executablePath() };
   return { sentence: `The pages need a browser to be tested in, and none was found or could be got. ${HOW_TO_MEND}` };
-}
-
-function mayInstallOnDebian() {
-  if (process.getuid?.() !== 0 || !existsSync("/usr/bin/apt-get") || !existsSync("/etc/os-release")) return false;
-  return /^ID=debian$/m.test(readFileSync("/etc/os-release", "utf8"));
-}
-
-/** @param {string} program @param {readonly string[]} words @returns {Promise<number>} its exit code, 1 when it did not start */
-function runProgram(program, words) {
-  return new Promise((resolve) => {
-    const env = { ...process.env, DEBIAN_FRONTEND: "noninteractive" };
-    const child = spawn(program, [...words], { env, stdio: ["ignore", "inherit", "inherit"] });
-    stopTogether(child);
-    child.once("error", () => resolve(1));
-    child.once("close", (code) => resolve(code ?? 1));
-  });
 }

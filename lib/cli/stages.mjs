@@ -4,6 +4,7 @@ import { countBrowserTests, countUnitTests, judgeRun } from "./count-tests.mjs";
 import { getChromium } from "./get-chromium.mjs";
 import { packageProgram } from "./package-program.mjs";
 import { runNode } from "./run-node.mjs";
+import { startPostgres } from "./start-postgres.mjs";
 
 /**
  * @typedef {import("./count-tests.mjs").Tally} Tally
@@ -38,9 +39,13 @@ function check(name, what, programs) {
 
 /** @param {Place} place @returns {Promise<Tally>} */
 async function runUnits({ root, scratch }) {
+  const server = await startPostgres("quick");
+  if ("sentence" in server) console.log(server.sentence);
   const report = join(scratch, "units.json");
   const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${report}`];
-  const { code } = await runNode([packageProgram(root, "vitest"), "run", ...reporters], { cwd: root });
+  const env = "url" in server ? { PLASTERLINE_TEST_POSTGRES: server.url } : {};
+  const { code } = await runNode([packageProgram(root, "vitest"), "run", ...reporters], { cwd: root, env });
+  if ("stop" in server) await server.stop();
   return judgeRun(countUnitTests(report), code);
 }
 
