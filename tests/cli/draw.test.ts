@@ -35,6 +35,16 @@ describe("draw", () => {
     expect(widths.filter((each) => Math.abs(each - 12.7) < 0.01).length).toBeGreaterThanOrEqual(4);
   });
 
+  it("draws by hand, or rules every line", async () => {
+    const curves = async (...words: string[]) => {
+      const file = out("line.svg");
+      await printed(0, "draw", files.exercise(), "--view", "picture", "--out", file, ...words);
+      return readFileSync(file, "utf8").match(/ d="M[^"]*C/g)?.length ?? 0;
+    };
+    expect(await curves()).toBeGreaterThan(20);
+    expect(await curves("--line", "ruled")).toBe(0);
+  });
+
   it("prints a smaller scale where the paper asks for it, and the key's pages", async () => {
     const file = out("keys.pdf");
     const words = ["--view", "sheet", "--paper", "letter", "--key", "all", "--out", file];

@@ -18,34 +18,40 @@ const SMALL_MM = 1.7;
 const RIGHT_MM = 58;
 const LEFT_MM = 62;
 const PAD_MM = 3;
+/** From the foot of the title down to the head of what is drawn, in title heights: the face's deepest letters hang 0.55. */
+const HANG = 0.7;
 
 /**
  * The strip at the foot of a drawing's page, in millimetres right and up from its lower left corner: the scale bar, the
- * exercise's title and what is drawn, the scale in words, a line for a name and one for a date, and the caution.
+ * units and the sheet (`paper`), the exercise's title and what is drawn, the scale in words, a line for a name and one for a
+ * date, and the caution.
  */
 export function titleStrip(
   exercise: Pick<Exercise, "title" | "units" | "scale" | "scaleRatio">,
   name: string,
+  paper: string,
   widthMm: number,
 ): DisplayList {
   const { title, units, scale, scaleRatio } = exercise;
   const [left, right] = [LEFT_MM, widthMm - RIGHT_MM];
   const room = right - left - 2 * PAD_MM;
+  const titleFoot = STRIP_MM - 3 - TITLE_MM;
   const plain = { anchor: "start", face: "plain" } as const;
   return [
     line("top", [0, STRIP_MM], [widthMm, STRIP_MM], "thick"),
     line("left", [left, 0], [left, STRIP_MM]),
     line("right", [right, 0], [right, STRIP_MM]),
-    ...scaleBar(units, scaleRatio, [PAD_MM + 2, STRIP_MM / 2]),
-    makeLettering("strip.units", [PAD_MM, 3], units === "m" ? "Metres" : "Feet and inches", {
+    ...scaleBar(units, scaleRatio, [PAD_MM + 2, STRIP_MM / 2 + 1]),
+    makeLettering("strip.units", [PAD_MM, 6.2], units === "m" ? "Metres" : "Feet and inches", {
       ...plain,
       heightMm: SMALL_MM,
     }),
-    makeLettering("strip.title", [left + PAD_MM, STRIP_MM - 4 - TITLE_MM], title, {
+    makeLettering("strip.paper", [PAD_MM, 3], `${paper}. Print at 100 %.`, { ...plain, heightMm: SMALL_MM }),
+    makeLettering("strip.title", [left + PAD_MM, titleFoot], title, {
       anchor: "start",
       heightMm: fitted(title, TITLE_MM, room, "drafting"),
     }),
-    makeLettering("strip.name", [left + PAD_MM, STRIP_MM - 9.5 - NAME_MM * 1.6], name, {
+    makeLettering("strip.name", [left + PAD_MM, titleFoot - TITLE_MM * HANG - NAME_MM], name, {
       ...plain,
       heightMm: fitted(name, NAME_MM, room, "plain"),
     }),
