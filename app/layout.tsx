@@ -1,5 +1,6 @@
 import type { Metadata, Viewport } from "next";
 import { cookies } from "next/headers";
+import { connection } from "next/server";
 import type { ReactNode } from "react";
 import { LOOK_COOKIE, readLook } from "./_parts/look/look";
 import "@fontsource/architects-daughter/latin-400.css";
@@ -16,6 +17,8 @@ export const viewport: Viewport = { width: "device-width", initialScale: 1 };
 
 /** The look is read from a cookie, so that the first paint already has it and no script runs before it. */
 export default async function Layout({ children }: { readonly children: ReactNode }) {
+  // A page drawn before anyone asked for it would carry no nonce, and the browser would run none of its scripts.
+  await connection();
   const look = readLook((await cookies()).get(LOOK_COOKIE)?.value);
   return (
     <html lang="en" data-light={look.light} data-size={look.size}>

@@ -6,6 +6,7 @@ import { join } from "node:path";
 const BUILT_FROM = [
   "app",
   "exercises",
+  "instrumentation.ts",
   "lib",
   "public",
   "next.config.mjs",

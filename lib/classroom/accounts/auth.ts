@@ -1,0 +1,84 @@
+import { randomUUID } from "node:crypto";
+import { betterAuth } from "better-auth";
+import { isAPIError } from "better-auth/api";
+import type { Store } from "../store/store";
+
+/** A term: a student who comes every week is not asked again within it. */
+const SESSION_S = 120 * 24 * 60 * 60;
+
+/** By NIST SP 800-63B-4 (2025), section 3.1.1.2, at least 8 where there is a second proof; here there is none. */
+export const SHORTEST_PASSWORD = 10;
+export const LONGEST_PASSWORD = 128;
+
+export type Role = "teacher" | "student";
+export type SignedIn = { readonly userId: string; readonly name: string; readonly role: Role };
+
+/** What is asked of the library that keeps the accounts; it answers to no address of its own. */
+export type Auth = {
+  readonly hash: (password: string) => Promise<string>;
+  /** The cookies of a new session; nothing when the two do not belong together. Takes as long either way. */
+  readonly signIn: (email: string, password: string) => Promise<SignIn | undefined>;
+  readonly whoIs: (headers: Headers) => Promise<SignedIn | undefined>;
+  /** The cookies that end the session, which is gone from the store too. */
+  readonly signOut: (headers: Headers) => Promise<readonly string[]>;
+};
+
+export type SignIn = {
+  readonly userId: string;
+  /** Lines for `Set-Cookie`. */
+  readonly cookies: readonly string[];
+};
+
+/** `secure`: the pages come by https, and the cookie never travels without. `secret` signs the cookies. */
+export type AuthOptions = { readonly secret: string; readonly secure: boolean };
+
+/** The options of the library, which also say what its tables look like. */
+export function authOptions({ db, engine }: Pick<Store, "db" | "engine">, { secret, secure }: AuthOptions) {
+  return {
+    secret,
+    baseURL: secure ? "https://plasterline.invalid" : "http://plasterline.invalid",
+    // One connection is all that SQLite has: a transaction held while a password is digested would keep everyone waiting.
+    database: { db, type: engine, transaction: false },
+    emailAndPassword: { enabled: true, minPasswordLength: SHORTEST_PASSWORD, maxPasswordLength: LONGEST_PASSWORD },
+    user: { additionalFields: { role: { type: "string", required: true, input: false } } },
+    // Pages cannot set a cookie while they are drawn, so a session is not lengthened on the way.
+    session: { expiresIn: SESSION_S, disableSessionRefresh: true },
+    advanced: {
+      cookiePrefix: "plasterline",
+      useSecureCookies: secure,
+      database: { generateId: () => randomUUID(), validateSchema: false },
+      ipAddress: { disableIpTracking: true },
+    },
+    // Our own limits count by account as well as by address, and know which address to believe.
+    rateLimit: { enabled: false },
+    // It would log names and e-mail addresses.
+    logger: { disabled: true },
+    telemetry: { enabled: false },
+  } as const;
+}
+
+export function makeAuth(store: Store, options: AuthOptions): Auth {
+  const library = betterAuth(authOptions(store, options));
+  return {
+    hash: async (password) => (await library.$context).password.hash(password),
+    signIn: async (email, password) => {
+      try {
+        const { headers, response } = await library.api.signInEmail({ body: { email, password }, returnHeaders: true });
+        return { userId: response.user.id, cookies: headers.getSetCookie() };
+      } catch (error) {
+        if (isAPIError(error) && error.statusCode < 500) return undefined;
+        throw error;
+      }
+    },
+    whoIs: async (headers) => {
+      const found = await library.api.getSession({ headers });
+      if (!found) return undefined;
+      const { id, name, role } = found.user;
+      return { userId: id, name, role: role === "teacher" ? "teacher" : "student" };
+    },
+    signOut: async (headers) => {
+      const answer = await library.api.signOut({ headers, returnHeaders: true });
+      return answer.headers.getSetCookie();
+    },
+  };
+}

@@ -1,0 +1,40 @@
+import type { Store } from "../store/store";
+import { type No, no, tooMany } from "./answer";
+import type { Auth, SignIn } from "./auth";
+import { ACCOUNT_LIMIT, ADDRESS_LIMIT, countTry, forgetTries, giveBack } from "./tries";
+
+type Proof = { readonly email: string; readonly password: string; readonly address: string };
+
+/** A teacher signs in. */
+export async function signIn(
+  store: Store,
+  auth: Auth,
+  { email, password, address }: Proof,
+): Promise<({ readonly ok: true } & SignIn) | No<"wrong" | "too-many">> {
+  const account = email.trim().toLowerCase();
+  return prove(store, { account, address, wrong: "The e-mail address or the password is not right." }, () =>
+    auth.signIn(account, password),
+  );
+}
+
+type Whose = { readonly account: string; readonly address: string; readonly wrong: string };
+
+/**
+ * Tries a proof of who someone is, within the limits by account and by address. Each try counts before its outcome is known;
+ * a right one is given back, so that a class behind one router does not use up its limit by signing in.
+ */
+export async function prove(
+  store: Store,
+  { account, address, wrong }: Whose,
+  attempt: () => Promise<SignIn | undefined>,
+): Promise<({ readonly ok: true } & SignIn) | No<"wrong" | "too-many">> {
+  const byAccount = await countTry(store, ACCOUNT_LIMIT, account);
+  if (!byAccount.allowed) return tooMany(byAccount.waitS);
+  const byAddress = await countTry(store, ADDRESS_LIMIT, address);
+  if (!byAddress.allowed) return tooMany(byAddress.waitS);
+  const signedIn = await attempt();
+  if (!signedIn) return no("wrong", wrong);
+  await forgetTries(store, ACCOUNT_LIMIT, account);
+  await giveBack(store, ADDRESS_LIMIT, address);
+  return { ok: true, ...signedIn };
+}
