@@ -3,10 +3,10 @@ import { exercisePoints } from "../../exercise/exercise-points";
 import { apronDrop } from "../../exercise/inside-frame";
 import { listEdges } from "../../plan/list-edges";
 import type { PicturePoint } from "../../stage/frame";
-import type { PlaneBox } from "../clear-lettering";
+import { clearest, type PlaneBox } from "../clear-lettering";
 import { ruleRoom } from "../demonstration/base-sheets";
 import { drawSetSoFar } from "../demonstration/draw-set-so-far";
-import type { DisplayList } from "../display-list";
+import type { DisplayItem, DisplayList, Lettering } from "../display-list";
 import { drawSheetPicture } from "../draw-sheet-picture";
 import type { Layer } from "../paper/paper-page";
 
@@ -19,7 +19,9 @@ export type SheetPicture = { readonly stage: DisplayList; readonly set: DisplayL
  */
 export function sheetPicture(exercise: Exercise): SheetPicture {
   const { stage, viewer, task } = exercise;
-  const bare = drawSheetPicture(exercise).filter((item) => item.kind === "lettering" || !item.fillOnly);
+  const bare = drawSheetPicture(exercise)
+    .filter((item) => item.kind === "lettering" || !item.fillOnly)
+    .map((item, _, items) => besideCvp(item, items, exercise));
   const half = stage.opening.width / 2;
   const window: PlaneBox = [-half, apronDrop(stage, viewer), half, stage.opening.height];
   const points = exercisePoints(exercise);
@@ -40,6 +42,21 @@ export function sheetPicture(exercise: Exercise): SheetPicture {
     over: [...bare, ...ruleRoom(exercise)],
   });
   return { stage: bare, set, window };
+}
+
+/** The horizon's name stands at its left end, or, where it would reach the CVP and its letters, at the other or under the line. */
+function besideCvp(item: DisplayItem, items: DisplayList, { stage, scaleRatio }: Exercise): DisplayItem {
+  if (item.kind !== "lettering" || item.id !== "picture.horizon.name") return item;
+  const [right, up] = item.shiftMm;
+  const atRight = { at: [stage.opening.width / 2, item.at[1]], anchor: "end" } as const;
+  const under = -up - item.heightMm;
+  const places: readonly Lettering[] = [
+    item,
+    { ...item, ...atRight, shiftMm: [-right, up] },
+    { ...item, shiftMm: [right, under] },
+    { ...item, ...atRight, shiftMm: [-right, under] },
+  ];
+  return clearest(places, { items: items.filter(({ id }) => id.startsWith("picture.cvp")), scaleRatio });
 }
 
 /** The layers of the picture on paper: the set over the stage's lines, and the stage's letters over both. */

@@ -1,14 +1,14 @@
 import type { Exercise } from "../../exercise/exercise";
 import { exercisePoints, type ProjectedPoint } from "../../exercise/exercise-points";
 import { FOOT_M } from "../../measure/length";
-import { toPaperMm } from "../../measure/scale";
 import { listEdges } from "../../plan/list-edges";
 import type { PlanPoint } from "../../stage/frame";
+import { clearest } from "../clear-lettering";
 import { ruledStage } from "../demonstration/base-sheets";
 import { drawSetSoFar } from "../demonstration/draw-set-so-far";
 import type { DisplayItem, DisplayList } from "../display-list";
 import { drawPlan } from "../draw-plan";
-import { LETTER_MM, makeStroke } from "../make-stroke";
+import { makeLettering, makeStroke } from "../make-stroke";
 import { STUB_M } from "../plan-symbols/draw-stub";
 import { numberPoints } from "./number-points";
 
@@ -16,6 +16,7 @@ import { numberPoints } from "./number-points";
 const GRID_M: Readonly<Record<Exercise["units"], number>> = { "ft-in": 5 * FOOT_M, m: 1 };
 const LINE = "plan.stage.plaster-line";
 const NAME = `${LINE}.name`;
+const RAKE = "plan.stage.rake.ratio";
 /** How far the plaster line runs past the wall, millimetres. */
 const PAST_MM = 1.5;
 /** The plaster line's name stands this far off it, millimetres. */
@@ -26,8 +27,7 @@ const NAME_CLEAR_MM = 1.4;
  * its plaster line, and what is given. Plan metres.
  */
 export function sheetPlan(exercise: Exercise): DisplayList {
-  const plan = exercise.task.kind === "picture-to-plan" ? emptyPlan(exercise) : drawPlan(exercise);
-  return plan.map((item) => endSoon(nameInside(item, exercise), exercise));
+  return exercise.task.kind === "picture-to-plan" ? onSheet(emptyPlan(exercise), exercise) : wholePlan(exercise);
 }
 
 /** The same with the numbers of the points that are asked and have no letter, where the plan is what they are read from. */
@@ -44,7 +44,11 @@ function unlettered({ group, at }: ProjectedPoint): PlanPoint | null {
 
 /** The whole plan, for the key of an exercise that is read back as well. */
 export function wholePlan(exercise: Exercise): DisplayList {
-  return drawPlan(exercise).map((item) => endSoon(nameInside(item, exercise), exercise));
+  return onSheet(drawPlan(exercise), exercise);
+}
+
+function onSheet(plan: DisplayList, exercise: Exercise): DisplayList {
+  return nameInside(plan, exercise).map((item) => endSoon(item, exercise));
 }
 
 function emptyPlan(exercise: Exercise): DisplayList {
@@ -55,7 +59,9 @@ function emptyPlan(exercise: Exercise): DisplayList {
       return point ? [[name, [point.at[0], point.at[1]]]] : [];
     }),
   );
-  const bare = [...drawGrid(exercise), ...ruledStage(exercise)];
+  // How steeply the floor rises is not to be read off a picture.
+  const rake = drawPlan(exercise).filter(({ id }) => id === RAKE);
+  const bare = [...drawGrid(exercise), ...ruledStage(exercise), ...rake];
   const edges = listEdges(exercise.plan, points);
   return [...bare, ...drawSetSoFar("plan", { exercise, points, edges, places, fresh: null, over: bare })];
 }
@@ -103,10 +109,19 @@ function endSoon(item: DisplayItem, { stage, scaleRatio }: Exercise): DisplayIte
   };
 }
 
-/** The plaster line's name goes under the line and inside the opening, or over the line where the apron is too shallow for it. */
-function nameInside(item: DisplayItem, { stage, scaleRatio }: Exercise): DisplayItem {
-  if (item.kind !== "lettering" || item.id !== NAME) return item;
-  const fits = toPaperMm(stage.apron, scaleRatio) > LETTER_MM.figure + 2 * NAME_CLEAR_MM;
-  const up = fits ? -LETTER_MM.figure - NAME_CLEAR_MM : NAME_CLEAR_MM;
-  return { ...item, at: [stage.opening.width / 2, 0], anchor: "end", shiftMm: [-NAME_CLEAR_MM, up] };
+/** The plaster line's name goes inside the opening: under the line or over it, at either end, where it crosses least. */
+function nameInside(plan: DisplayList, { stage, scaleRatio }: Exercise): DisplayList {
+  const name = plan.find(({ id }) => id === NAME);
+  if (name?.kind !== "lettering") return plan;
+  const items = plan.filter(({ id }) => id !== NAME);
+  const places = [-name.heightMm - NAME_CLEAR_MM, NAME_CLEAR_MM].flatMap((up) =>
+    ([1, -1] as const).map((side) =>
+      makeLettering(NAME, [(side * stage.opening.width) / 2, 0], name.text, {
+        heightMm: name.heightMm,
+        anchor: side === 1 ? "end" : "start",
+        shiftMm: [-side * NAME_CLEAR_MM, up],
+      }),
+    ),
+  );
+  return [...items, clearest(places, { items, scaleRatio })];
 }
