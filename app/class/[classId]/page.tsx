@@ -9,7 +9,10 @@ import { ClassFrame } from "../class-frame";
 import { Closed } from "../closed";
 import { Part } from "../part";
 import { EraseClass, KeepDays } from "./class-care";
+import { ClassList } from "./class-list";
+import { HomeworkPart } from "./homework/homework-part";
 import { MemberRow } from "./member-row";
+import "./homework/homework.css";
 
 export const metadata: Metadata = { title: "Class" };
 
@@ -36,6 +39,7 @@ export default async function OneClassPage({ params }: Props) {
       >
         <p className="class-code lettering">{row.code}</p>
       </Part>
+      <HomeworkPart store={store} classId={classId} />
       <Part id="members" title="Students" note={members.length === 1 ? "1 place" : `${members.length} places`}>
         {members.length === 0 && <p>Nobody has joined yet.</p>}
         <ul>
@@ -43,6 +47,7 @@ export default async function OneClassPage({ params }: Props) {
             <MemberRow key={id} memberId={id} name={name} joined={joined_at !== null} />
           ))}
         </ul>
+        <ClassList classId={classId} />
       </Part>
       <Part
         id="kept"

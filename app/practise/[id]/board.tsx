@@ -39,7 +39,7 @@ function linesFix(crossings: readonly CatchPoint[], truth: Place | undefined, sc
 /** The drawing board: the sheet with its two drawings, and the step beside them. */
 export function Board({ sheet }: { readonly sheet: SheetPlace }) {
   const room = usePracticeRoom();
-  const { exercise, store, points, truth, bounds } = room;
+  const { exercise, store, points, truth, bounds, work } = room;
   const marks = usePractice((practice) => practice.attempt.marks);
   const lines = usePractice((practice) => practice.attempt.lines);
   const correcting = usePractice((practice) => practice.attempt.correcting);
@@ -131,7 +131,7 @@ export function Board({ sheet }: { readonly sheet: SheetPlace }) {
           size={size}
           onSize={setSize}
           player={player}
-          fixed={fixed && !graded}
+          fixed={fixed && !graded && !work?.homework.held}
         />
       )}
     </SheetFrame>

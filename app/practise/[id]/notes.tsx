@@ -61,7 +61,8 @@ function placeWords(asked: ProjectedPoint, exercise: Exercise): string {
 type AskedProps = Pick<Props, "asked" | "step" | "mark" | "size" | "onSize" | "player" | "fixed">;
 
 function Asked({ asked, step, mark, size, onSize, player, fixed }: AskedProps) {
-  const { exercise, store } = usePracticeRoom();
+  const { exercise, store, points, work } = usePracticeRoom();
+  const before = points.get(exercise.task.marks[step - 1] ?? "");
   const placed = usePractice((practice) => practice.attempt.pending !== null);
   const canUndo = usePractice((practice) => practice.attempt.earlier.length > 0);
   const reading = planeOf(exercise) === "plan";
@@ -69,6 +70,11 @@ function Asked({ asked, step, mark, size, onSize, player, fixed }: AskedProps) {
     <>
       <h2 className="notes-title">{stepTitle(asked)}</h2>
       <Words>
+        {work?.homework.held && before && (
+          <p role="status" className="notes-worth">
+            Set down: {stepTitle(before).replace(/^The/, "the")}.
+          </p>
+        )}
         {step === 0 && exercise.brief !== "" && <p>{exercise.brief}</p>}
         <p className="notes-place">
           {placeWords(asked, exercise)} {heightWords(asked, exercise)}

@@ -10,6 +10,7 @@ import { saveFile } from "@/app/_parts/save-file";
 import { printScale } from "@/lib/measure/scale";
 import { AnotherPress } from "./another-press";
 import { Finished } from "./finished";
+import { HandInStrip, HomeworkPresses } from "./handed-in";
 import { planeOf } from "./plane-of";
 import { usePractice, usePracticeRoom } from "./practice-context";
 import { ResultDrawing } from "./result-drawing";
@@ -25,7 +26,7 @@ type Props = {
 
 /** The finished sheet: the whole drawing with its corrections, the marks, the score, what to make of it. */
 export function Result({ sheet, next }: Props) {
-  const { exercise, store, points } = usePracticeRoom();
+  const { exercise, store, points, work } = usePracticeRoom();
   const marks = usePractice((practice) => practice.attempt.marks);
   const hints = usePractice((practice) => practice.attempt.hints);
   const grade = useGrade();
@@ -49,8 +50,8 @@ export function Result({ sheet, next }: Props) {
           Plasterline
         </Link>
         <span className="table-title">
-          {exercise.title}, {"variant" in sheet ? "" : "sheet "}
-          {sheetWords(sheet)}
+          {exercise.title}, {"variant" in sheet || work ? "" : "sheet "}
+          {work ? work.homework.title : sheetWords(sheet)}
         </span>
         <LookDisclosure />
       </header>
@@ -69,6 +70,7 @@ export function Result({ sheet, next }: Props) {
             <span className="small-lettering">Score</span> <span className="result-number">{score}</span>{" "}
             <span className="result-of">of 100</span>
           </h1>
+          {work && <HandInStrip work={work} />}
           <p>
             {within} of {grade.marks.length} marks lie within what a hand is allowed.
           </p>
@@ -76,14 +78,18 @@ export function Result({ sheet, next }: Props) {
             <p key={each}>{each}</p>
           ))}
           {eye !== "" && <p>{eye}</p>}
-          <div className="result-presses">
-            <Onward sheet={sheet} next={next} />
-            <Press onClick={() => store.getState().again()}>{reading ? "Read it again" : "Draw it again"}</Press>
-            <Press onClick={download}>Save the marks</Press>
-            <PressLink href={`/sheet/${exercise.id}`}>Print this sheet</PressLink>
-            <PressLink href={`/demonstrate/${exercise.id}`}>Demonstrate it</PressLink>
-            <PressLink href="/record">Your record</PressLink>
-          </div>
+          {work ? (
+            <HomeworkPresses work={work} onSave={download} />
+          ) : (
+            <div className="result-presses">
+              <Onward sheet={sheet} next={next} />
+              <Press onClick={() => store.getState().again()}>{reading ? "Read it again" : "Draw it again"}</Press>
+              <Press onClick={download}>Save the marks</Press>
+              <PressLink href={`/sheet/${exercise.id}`}>Print this sheet</PressLink>
+              <PressLink href={`/demonstrate/${exercise.id}`}>Demonstrate it</PressLink>
+              <PressLink href="/record">Your record</PressLink>
+            </div>
+          )}
         </section>
         <ResultTable grade={grade} />
         <Finished grade={grade} />

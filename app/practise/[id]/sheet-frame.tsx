@@ -27,7 +27,7 @@ export function SheetFrame({
   readonly otherAway: boolean;
   readonly children: ReactNode;
 }) {
-  const { bounds, exercise } = usePracticeRoom();
+  const { bounds, exercise, work } = usePracticeRoom();
   const { views } = useSheet();
   const keeping = usePractice((practice) => practice.keeping);
   const opened = usePractice((practice) => practice.opened);
@@ -60,7 +60,12 @@ export function SheetFrame({
             Put the plan {layout === "beside" ? "under" : "beside"} the picture
           </button>
         )}
-        {!phone && (
+        {work && (
+          <Link href="/class" className="plain-link text-sm" prefetch={false}>
+            Your class
+          </Link>
+        )}
+        {!phone && !work && (
           <Link href={`/sheet/${exercise.id}`} className="plain-link text-sm" prefetch={false}>
             Print this sheet
           </Link>
