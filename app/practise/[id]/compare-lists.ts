@@ -1,4 +1,8 @@
 import type { Place } from "@/app/_parts/kept-work/attempt";
+import { crosses, edgesIn } from "@/app/_sheet/drawings";
+import { nameCorners } from "@/app/_sheet/plan-so-far";
+import { planeOf } from "@/app/_sheet/plane-of";
+import { drawRuledPlan, emptyPlan, NOTHING } from "@/app/_sheet/ruled-plan";
 import type { Bounds } from "@/app/_sheet/view";
 import { displayBounds } from "@/lib/drawing/display-bounds";
 import type { DisplayList } from "@/lib/drawing/display-list";
@@ -6,11 +10,7 @@ import { GIVEN_LINES, OWN_LINES } from "@/lib/drawing/draw-edges";
 import { drawFinishedPicture } from "@/lib/drawing/draw-finished-picture";
 import type { Grade } from "@/lib/grading/grade";
 import { toPaperMm } from "@/lib/measure/scale";
-import { crosses, edgesIn } from "./drawings";
-import { nameCorners } from "./plan-so-far";
-import { planeOf } from "./plane-of";
 import type { PracticeRoom } from "./practice-context";
-import { drawRuledPlan, emptyPlan, NOTHING } from "./ruled-plan";
 
 /** A wider sheet is laid out as if it were this wide, millimetres, so that its letters can be told in half a screen. */
 const WIDEST_MM = 160;

@@ -2,11 +2,11 @@
 
 import { useEffect, useState } from "react";
 import { Press } from "@/app/_parts/press";
+import { planeOf } from "@/app/_sheet/plane-of";
 import type { Grade } from "@/lib/grading/grade";
 import type { Plan } from "@/lib/plan/plan";
 import type { Stage } from "@/lib/stage/stage";
 import type { Compared } from "./compare-lists";
-import { planeOf } from "./plane-of";
 import { usePracticeRoom } from "./practice-context";
 
 type State =

@@ -7,14 +7,14 @@ import { markSetOf } from "@/app/_parts/kept-work/attempt";
 import { LookDisclosure } from "@/app/_parts/look/look-switch";
 import { Press, PressLink } from "@/app/_parts/press";
 import { saveFile } from "@/app/_parts/save-file";
+import { planeOf } from "@/app/_sheet/plane-of";
+import { ResultDrawing } from "@/app/_sheet/result-drawing";
+import { ResultTable } from "@/app/_sheet/result-table";
+import { eyeWords, habitWords, strayWords } from "@/app/_sheet/result-words";
 import { printScale } from "@/lib/measure/scale";
 import { AnotherPress } from "./another-press";
 import { Finished } from "./finished";
-import { planeOf } from "./plane-of";
 import { usePractice, usePracticeRoom } from "./practice-context";
-import { ResultDrawing } from "./result-drawing";
-import { ResultTable } from "./result-table";
-import { eyeWords, habitWords, strayWords } from "./result-words";
 import { useGrade } from "./use-grade";
 import "./result.css";
 
@@ -25,7 +25,8 @@ type Props = {
 
 /** The finished sheet: the whole drawing with its corrections, the marks, the score, what to make of it. */
 export function Result({ sheet, next }: Props) {
-  const { exercise, store, points } = usePracticeRoom();
+  const room = usePracticeRoom();
+  const { exercise, store, points } = room;
   const marks = usePractice((practice) => practice.attempt.marks);
   const hints = usePractice((practice) => practice.attempt.hints);
   const grade = useGrade();
@@ -56,7 +57,7 @@ export function Result({ sheet, next }: Props) {
       </header>
       <div className="result-sheet ruled">
         <div className="result-drawing">
-          <ResultDrawing grade={grade} />
+          <ResultDrawing paper={room} grade={grade} />
           <p className="drawing-title">
             <span className="lettering">
               {reading ? "Plan" : "Picture"} {printScale(exercise.scale)}
@@ -85,7 +86,7 @@ export function Result({ sheet, next }: Props) {
             <PressLink href="/record">Your record</PressLink>
           </div>
         </section>
-        <ResultTable grade={grade} />
+        <ResultTable paper={room} grade={grade} />
         <Finished grade={grade} />
       </div>
     </main>

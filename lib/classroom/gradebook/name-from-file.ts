@@ -25,7 +25,8 @@ function bareName(file: string): string {
 function withoutExercise(bare: string, exercise: string): string {
   const at = bare.toLowerCase().indexOf(exercise.toLowerCase());
   if (exercise === "" || at < 0) return tidy(bare);
-  return tidy(`${tidy(bare.slice(0, at))} ${tidy(bare.slice(at + exercise.length))}`);
+  const after = bare.slice(at + exercise.length).replace(/^\.marks/i, "");
+  return tidy(`${tidy(bare.slice(0, at))} ${tidy(after)}`);
 }
 
 function tidy(words: string): string {

@@ -1,19 +1,19 @@
 "use client";
 
-import { useMemo } from "react";
+import { type ReactNode, useMemo } from "react";
 import type { Place } from "@/app/_parts/kept-work/attempt";
-import { OwnMark, PlainLine, TrueMark } from "@/app/_sheet/end-marks";
-import { StillDrawing } from "@/app/_sheet/still-drawing";
 import { displayBounds } from "@/lib/drawing/display-bounds";
 import { GIVEN_LINES, OWN_LINES, TRUE_LINES } from "@/lib/drawing/draw-edges";
 import { drawSheetPicture } from "@/lib/drawing/draw-sheet-picture";
 import type { Grade } from "@/lib/grading/grade";
 import { toPaperMm } from "@/lib/measure/scale";
 import { edgesIn } from "./drawings";
+import { OwnMark, PlainLine, TrueMark } from "./end-marks";
 import { nameCorners } from "./plan-so-far";
 import { planeOf } from "./plane-of";
-import { usePracticeRoom } from "./practice-context";
 import { emptyPlan } from "./ruled-plan";
+import type { SetRoom } from "./set-room";
+import { StillDrawing } from "./still-drawing";
 
 /** Pixels of a millimetre of paper that its lines' weights are for. */
 const PX_PER_MM = 3.4;
@@ -23,8 +23,16 @@ const WIDEST_MM = 260;
 const FOOT_MM = 1.5;
 
 /** The whole drawing: the true set in red under the student's own, with every error. */
-export function ResultDrawing({ grade }: { readonly grade: Grade }) {
-  const paper = usePracticeRoom();
+type Props = {
+  readonly paper: SetRoom;
+  readonly grade: Grade;
+  /** What the drawing is called to those who do not see it; left out, it is the reader's own. */
+  readonly label?: string;
+  /** Drawn over all of it. */
+  readonly children?: ReactNode;
+};
+
+export function ResultDrawing({ paper, grade, label, children }: Props) {
   const plane = planeOf(paper.exercise);
   const { truth } = paper;
   const bounds = paper.bounds[plane];
@@ -54,7 +62,10 @@ export function ResultDrawing({ grade }: { readonly grade: Grade }) {
       bounds={{ ...bounds, bottom: Math.min(bounds.bottom, foot - (FOOT_MM * scaleRatio) / 1000) }}
       scaleRatio={scaleRatio}
       pxPerMm={PX_PER_MM}
-      label={`${plane === "plan" ? "The plan as you read it" : "Your whole drawing"}, with the true places in red. The table tells each error.`}
+      label={
+        label ??
+        `${plane === "plan" ? "The plan as you read it" : "Your whole drawing"}, with the true places in red. The table tells each error.`
+      }
     >
       {grade.marks.map((mark) => (
         <g key={mark.point}>
@@ -63,6 +74,7 @@ export function ResultDrawing({ grade }: { readonly grade: Grade }) {
           <OwnMark at={mark.at} scaleRatio={scaleRatio} />
         </g>
       ))}
+      {children}
     </StillDrawing>
   );
 }
