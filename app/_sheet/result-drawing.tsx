@@ -37,10 +37,8 @@ export function ResultDrawing({ paper, grade, label, children }: Props) {
   const { truth } = paper;
   const bounds = paper.bounds[plane];
   const room = useMemo(() => {
-    const wideMm = toPaperMm(bounds.right - bounds.left, paper.exercise.scaleRatio);
-    const scaleRatio = paper.exercise.scaleRatio * Math.max(1, wideMm / WIDEST_MM);
-    return { ...paper, exercise: { ...paper.exercise, scaleRatio } };
-  }, [paper, bounds]);
+    return { ...paper, exercise: { ...paper.exercise, scaleRatio: shownRatio(paper) } };
+  }, [paper]);
   const { exercise } = room;
   const list = useMemo(() => {
     const given = places(exercise.task.given, truth);
@@ -77,6 +75,12 @@ export function ResultDrawing({ paper, grade, label, children }: Props) {
       {children}
     </StillDrawing>
   );
+}
+
+/** Stage metres to the millimetres of paper that the drawing is laid out in. */
+export function shownRatio({ exercise, bounds }: Pick<SetRoom, "exercise" | "bounds">): number {
+  const { left, right } = bounds[planeOf(exercise)];
+  return exercise.scaleRatio * Math.max(1, toPaperMm(right - left, exercise.scaleRatio) / WIDEST_MM);
 }
 
 function places(names: readonly string[], truth: ReadonlyMap<string, Place>): Map<string, Place> {

@@ -37,3 +37,14 @@ export async function homeworkSubject(
     .executeTakeFirst();
   return member ? { ...found, memberId } : undefined;
 }
+
+/** A student's attempt as something to ask about, leaving aside whether results are out. */
+export async function handInSubject({ db }: Store, handInId: string): Promise<Subject | undefined> {
+  return db
+    .selectFrom("hand_in")
+    .innerJoin("member", "member.id", "hand_in.member_id")
+    .innerJoin("class", "class.id", "member.class_id")
+    .select(["class.id as classId", "class.teacher_id as teacherId", "member.id as memberId"])
+    .where("hand_in.id", "=", handInId)
+    .executeTakeFirst();
+}

@@ -12,6 +12,7 @@ import { type Remark, readRemark } from "./remarks";
 export type OpenedWork = {
   readonly subject: Subject;
   readonly name: string;
+  readonly homeworkId: string;
   readonly homework: string;
   readonly title: string;
   /** Null where the file cannot be read by this version. */
@@ -64,6 +65,7 @@ export async function readWork(store: Store, handInId: string, now: string): Pro
       released: found.feedback === "at-once" || isPast(rows.arrangements, work, found.member_id, now),
     },
     name: found.name,
+    homeworkId: found.homeworkId,
     homework: found.homework,
     title: titleOf({ exercise: found.file ?? found.exercise, exercise_id: found.exercise_id, unit: null, level: null }),
     exercise,
