@@ -42,7 +42,7 @@ export default async function TeachAgainPage({ params, searchParams }: Props) {
           >
             <p>{saySmall(gradebook.rows.length)}</p>
             {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keys */}
-            <section className="class-table" aria-label="Exercises" tabIndex={0}>
+            <section className="class-table" aria-label="Figures of the exercises" tabIndex={0}>
               <table>
                 <thead>
                   <tr>
