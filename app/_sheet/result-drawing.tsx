@@ -14,6 +14,7 @@ import { planeOf } from "./plane-of";
 import { emptyPlan } from "./ruled-plan";
 import type { SetRoom } from "./set-room";
 import { StillDrawing } from "./still-drawing";
+import type { Bounds } from "./view";
 
 /** Pixels of a millimetre of paper that its lines' weights are for. */
 const PX_PER_MM = 3.4;
@@ -28,11 +29,13 @@ type Props = {
   readonly grade: Grade;
   /** What the drawing is called to those who do not see it; left out, it is the reader's own. */
   readonly label?: string;
+  /** The part of the drawing to be seen, metres; left out, all of it. */
+  readonly part?: Bounds;
   /** Drawn over all of it. */
   readonly children?: ReactNode;
 };
 
-export function ResultDrawing({ paper, grade, label, children }: Props) {
+export function ResultDrawing({ paper, grade, label, part, children }: Props) {
   const plane = planeOf(paper.exercise);
   const { truth } = paper;
   const bounds = paper.bounds[plane];
@@ -57,9 +60,9 @@ export function ResultDrawing({ paper, grade, label, children }: Props) {
   return (
     <StillDrawing
       list={list}
-      bounds={{ ...bounds, bottom: Math.min(bounds.bottom, foot - (FOOT_MM * scaleRatio) / 1000) }}
+      bounds={part ?? { ...bounds, bottom: Math.min(bounds.bottom, foot - (FOOT_MM * scaleRatio) / 1000) }}
       scaleRatio={scaleRatio}
-      pxPerMm={PX_PER_MM}
+      pxPerMm={part ? (PX_PER_MM * (bounds.right - bounds.left)) / (part.right - part.left) : PX_PER_MM}
       label={
         label ??
         `${plane === "plan" ? "The plan as you read it" : "Your whole drawing"}, with the true places in red. The table tells each error.`

@@ -1,4 +1,5 @@
 import Link from "next/link";
+import "./gradebook.css";
 
 const PATHS = [
   ["", "Students"],

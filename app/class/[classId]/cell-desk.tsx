@@ -6,6 +6,7 @@ import { Press } from "@/app/_parts/press";
 import type { Cell, Criterion, Work } from "@/lib/classroom/gradebook/gradebook";
 import { Complaint, Field } from "../field";
 import { useSend } from "../use-send";
+import "../gradebook.css";
 
 type Props = { readonly cell: Cell; readonly work: Pick<Work, "id" | "title" | "criteria"> };
 

@@ -7,13 +7,13 @@ import { markSetOf } from "@/app/_parts/kept-work/attempt";
 import { LookDisclosure } from "@/app/_parts/look/look-switch";
 import { Press, PressLink } from "@/app/_parts/press";
 import { saveFile } from "@/app/_parts/save-file";
+import { Finished } from "@/app/_sheet/finished";
 import { planeOf } from "@/app/_sheet/plane-of";
 import { ResultDrawing } from "@/app/_sheet/result-drawing";
 import { ResultTable } from "@/app/_sheet/result-table";
 import { eyeWords, habitWords, strayWords } from "@/app/_sheet/result-words";
 import { printScale } from "@/lib/measure/scale";
 import { AnotherPress } from "./another-press";
-import { Finished } from "./finished";
 import { usePractice, usePracticeRoom } from "./practice-context";
 import { useGrade } from "./use-grade";
 import "./result.css";
@@ -87,7 +87,7 @@ export function Result({ sheet, next }: Props) {
           </div>
         </section>
         <ResultTable paper={room} grade={grade} />
-        <Finished grade={grade} />
+        <Finished paper={room} grade={grade} />
       </div>
     </main>
   );

@@ -94,7 +94,7 @@ export default async function TeachAgainPage({ params, searchParams }: Props) {
                 key={item.itemId}
                 exercise={one.exercise}
                 marks={[...one.marks]}
-                small={gradebook.rows.length}
+                students={gradebook.rows.length}
               />
             ) : (
               <p>Every student drew a variant of their own here, so their marks have no sheet in common.</p>

@@ -3,6 +3,7 @@
 import { useRouter } from "next/navigation";
 import { useId, useMemo, useState } from "react";
 import { Press } from "@/app/_parts/press";
+import { Finished } from "@/app/_sheet/finished";
 import { ResultDrawing, shownRatio } from "@/app/_sheet/result-drawing";
 import { ResultTable } from "@/app/_sheet/result-table";
 import { setRoom } from "@/app/_sheet/set-room";
@@ -14,6 +15,7 @@ import { Complaint } from "../../../field";
 import { Part } from "../../../part";
 import { useSend } from "../../../use-send";
 import { RedLines, ringAbout, useRedPencil } from "./red-pencil";
+import "../../../gradebook.css";
 
 type Props = {
   readonly handInId: string;
@@ -62,13 +64,14 @@ export function WorkDesk({ handInId, exercise, grade, remark, teaches }: Props) 
         <ResultDrawing
           paper={paper}
           grade={grade}
-          label="The student’s drawing, with the true places in red. The table tells each error."
+          label={`${teaches ? "The student’s" : "Your"} drawing, with the true places in red. The table tells each error.`}
         >
           <RedLines lines={pencil.drawing ? [...lines, pencil.drawing] : lines} scaleRatio={scaleRatio} />
         </ResultDrawing>
       </div>
-      <p className="class-quiet">
-        Graphite: the student’s. Red and dashed: true. Red by hand: {teaches ? "yours" : "your teacher’s"}.
+      <p className="class-quiet work-legend">
+        Graphite: {teaches ? "the student’s" : "yours"}. Red and dashed: true. Red by hand:{" "}
+        {teaches ? "yours" : "your teacher’s"}.
       </p>
       {teaches && (
         <Part
@@ -124,6 +127,7 @@ export function WorkDesk({ handInId, exercise, grade, remark, teaches }: Props) 
         </Part>
       )}
       <ResultTable paper={paper} grade={grade} />
+      <Finished paper={paper} grade={grade} whose={teaches ? "student" : "own"} />
     </>
   );
 }
