@@ -3,13 +3,13 @@
 import { type ReactNode, useEffect, useRef } from "react";
 import { Press } from "@/app/_parts/press";
 import type { NudgeStep } from "@/app/_sheet/constrain";
+import { planeOf } from "@/app/_sheet/plane-of";
 import type { useMark } from "@/app/_sheet/use-mark";
 import type { Exercise } from "@/lib/exercise/exercise";
 import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
 import type { GradedMark } from "@/lib/grading/grade";
 import { Hints } from "./hints";
 import { NudgePad } from "./nudge-pad";
-import { planeOf } from "./plane-of";
 import { usePractice, usePracticeRoom } from "./practice-context";
 import { ReadAloud } from "./read-aloud";
 import { correctionWords, heightWords, planWords, readBackWords, stepTitle, worthWords } from "./step-words";

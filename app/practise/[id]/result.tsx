@@ -7,15 +7,15 @@ import { markSetOf } from "@/app/_parts/kept-work/attempt";
 import { LookDisclosure } from "@/app/_parts/look/look-switch";
 import { Press, PressLink } from "@/app/_parts/press";
 import { saveFile } from "@/app/_parts/save-file";
+import { Finished } from "@/app/_sheet/finished";
+import { planeOf } from "@/app/_sheet/plane-of";
+import { ResultDrawing } from "@/app/_sheet/result-drawing";
+import { ResultTable } from "@/app/_sheet/result-table";
+import { eyeWords, habitWords, strayWords } from "@/app/_sheet/result-words";
 import { printScale } from "@/lib/measure/scale";
 import { AnotherPress } from "./another-press";
-import { Finished } from "./finished";
 import { HandInStrip, HomeworkPresses } from "./handed-in";
-import { planeOf } from "./plane-of";
 import { usePractice, usePracticeRoom } from "./practice-context";
-import { ResultDrawing } from "./result-drawing";
-import { ResultTable } from "./result-table";
-import { eyeWords, habitWords, strayWords } from "./result-words";
 import { useGrade } from "./use-grade";
 import "./result.css";
 
@@ -26,7 +26,8 @@ type Props = {
 
 /** The finished sheet: the whole drawing with its corrections, the marks, the score, what to make of it. */
 export function Result({ sheet, next }: Props) {
-  const { exercise, store, points, work } = usePracticeRoom();
+  const room = usePracticeRoom();
+  const { exercise, store, points, work } = room;
   const marks = usePractice((practice) => practice.attempt.marks);
   const hints = usePractice((practice) => practice.attempt.hints);
   const grade = useGrade();
@@ -57,7 +58,7 @@ export function Result({ sheet, next }: Props) {
       </header>
       <div className="result-sheet ruled">
         <div className="result-drawing">
-          <ResultDrawing grade={grade} />
+          <ResultDrawing paper={room} grade={grade} />
           <p className="drawing-title">
             <span className="lettering">
               {reading ? "Plan" : "Picture"} {printScale(exercise.scale)}
@@ -91,8 +92,8 @@ export function Result({ sheet, next }: Props) {
             </div>
           )}
         </section>
-        <ResultTable grade={grade} />
-        <Finished grade={grade} />
+        <ResultTable paper={room} grade={grade} />
+        <Finished paper={room} grade={grade} />
       </div>
     </main>
   );

@@ -4,11 +4,11 @@ import Link from "next/link";
 import { type ReactNode, useEffect, useLayoutEffect, useMemo, useRef } from "react";
 import type { SheetPlace } from "@/app/_parts/course/course-words";
 import { LookDisclosure, LookSwitch } from "@/app/_parts/look/look-switch";
+import { planeOf } from "@/app/_sheet/plane-of";
+import { sameWidth } from "@/app/_sheet/sheet-bounds";
 import { useSheet } from "@/app/_sheet/sheet-context";
 import type { Grade } from "@/lib/grading/grade";
-import { planeOf } from "./plane-of";
 import { usePractice, usePracticeRoom } from "./practice-context";
-import { sameWidth } from "./sheet-bounds";
 import { TitleBlock } from "./title-block";
 import { useLayout } from "./use-layout";
 

@@ -1,14 +1,17 @@
 "use client";
 
 import type { Grade } from "@/lib/grading/grade";
+import { capital } from "@/lib/plan/first-letter";
+import { sayPoint } from "@/lib/plan/say-point";
 import { planeOf } from "./plane-of";
-import { usePracticeRoom } from "./practice-context";
+import type { SetRoom } from "./set-room";
+import "./result-table.css";
 import { errorCells } from "./result-words";
-import { stepTitle } from "./step-words";
 
 /** Every mark: how far off on the paper, what that is on the stage, its score. */
-export function ResultTable({ grade }: { readonly grade: Grade }) {
-  const { exercise, points } = usePracticeRoom();
+type Props = { readonly paper: Pick<SetRoom, "exercise" | "points">; readonly grade: Grade };
+
+export function ResultTable({ paper: { exercise, points }, grade }: Props) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keys
     <section className="result-table" aria-label="Table of marks" tabIndex={0}>
@@ -29,7 +32,7 @@ export function ResultTable({ grade }: { readonly grade: Grade }) {
             const [depth, across] = errorCells(mark, exercise.units);
             return (
               <tr key={mark.point}>
-                <th scope="row">{point ? stepTitle(point) : mark.point}</th>
+                <th scope="row">{point ? capital(sayPoint(point)) : mark.point}</th>
                 <td>{mark.offMm === null ? "behind the eye" : `${mark.offMm.toFixed(1)} mm off`}</td>
                 <td>{mark.toleranceMm.toFixed(1)} mm</td>
                 <td>{depth}</td>

@@ -1,5 +1,4 @@
 import type { Place } from "@/app/_parts/kept-work/attempt";
-import type { Bounds } from "@/app/_sheet/view";
 import { displayBounds } from "@/lib/drawing/display-bounds";
 import type { DisplayList } from "@/lib/drawing/display-list";
 import { GIVEN_LINES, OWN_LINES } from "@/lib/drawing/draw-edges";
@@ -9,8 +8,9 @@ import { toPaperMm } from "@/lib/measure/scale";
 import { crosses, edgesIn } from "./drawings";
 import { nameCorners } from "./plan-so-far";
 import { planeOf } from "./plane-of";
-import type { PracticeRoom } from "./practice-context";
 import { drawRuledPlan, emptyPlan, NOTHING } from "./ruled-plan";
+import type { SetRoom } from "./set-room";
+import type { Bounds } from "./view";
 
 /** A wider sheet is laid out as if it were this wide, millimetres, so that its letters can be told in half a screen. */
 const WIDEST_MM = 160;
@@ -27,7 +27,7 @@ export type Compared = {
 };
 
 /** Both drawings of a finished exercise, without what the sheet was drawn by: no horizon, no errors. */
-export function compareLists(paper: PracticeRoom, grade: Grade): Compared {
+export function compareLists(paper: SetRoom, grade: Grade): Compared {
   const plane = planeOf(paper.exercise);
   const { left, right } = paper.bounds[plane];
   const wideMm = toPaperMm(right - left, paper.exercise.scaleRatio);
@@ -47,21 +47,21 @@ export function compareLists(paper: PracticeRoom, grade: Grade): Compared {
 
 type Pair = Pick<Compared, "own" | "finished">;
 
-function comparePictures(room: PracticeRoom, grade: Grade): Pair {
+function comparePictures(room: SetRoom, grade: Grade): Pair {
   const { exercise } = room;
   // The same empty stage by the same hand under both, so that only the set can differ.
   const stage = drawFinishedPicture({ ...exercise, plan: NOTHING });
   return { own: [...stage, ...linesOf(room, ownPlaces(room, grade))], finished: drawFinishedPicture(exercise) };
 }
 
-function comparePlans(room: PracticeRoom, grade: Grade): Pair {
+function comparePlans(room: SetRoom, grade: Grade): Pair {
   const { exercise } = room;
   const own = ownPlaces(room, grade);
   const lines = [...emptyPlan(exercise), ...linesOf(room, own)];
   return { own: [...lines, ...nameCorners(room, own, lines)], finished: drawRuledPlan(exercise, exercise.plan) };
 }
 
-function linesOf(room: PracticeRoom, own: ReadonlyMap<string, Place>): DisplayList {
+function linesOf(room: SetRoom, own: ReadonlyMap<string, Place>): DisplayList {
   const given = truePlaces(room.exercise.task.given, room.truth);
   const givenLines = edgesIn(room, given, GIVEN_LINES);
   const known = new Set(givenLines.map(({ id }) => bare(id)));
@@ -69,7 +69,7 @@ function linesOf(room: PracticeRoom, own: ReadonlyMap<string, Place>): DisplayLi
   return [...givenLines, ...ownLines, ...crosses(room, own)];
 }
 
-function ownPlaces({ exercise, truth }: PracticeRoom, grade: Grade): Map<string, Place> {
+function ownPlaces({ exercise, truth }: SetRoom, grade: Grade): Map<string, Place> {
   const marked = grade.marks.map((mark): [string, Place] => [mark.point, mark.at]);
   return new Map([...truePlaces(exercise.task.given, truth), ...marked]);
 }

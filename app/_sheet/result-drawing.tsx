@@ -1,19 +1,20 @@
 "use client";
 
-import { useMemo } from "react";
+import { type ReactNode, useMemo } from "react";
 import type { Place } from "@/app/_parts/kept-work/attempt";
-import { OwnMark, PlainLine, TrueMark } from "@/app/_sheet/end-marks";
-import { StillDrawing } from "@/app/_sheet/still-drawing";
 import { displayBounds } from "@/lib/drawing/display-bounds";
 import { GIVEN_LINES, OWN_LINES, TRUE_LINES } from "@/lib/drawing/draw-edges";
 import { drawSheetPicture } from "@/lib/drawing/draw-sheet-picture";
 import type { Grade } from "@/lib/grading/grade";
 import { toPaperMm } from "@/lib/measure/scale";
 import { edgesIn } from "./drawings";
+import { OwnMark, PlainLine, TrueMark } from "./end-marks";
 import { nameCorners } from "./plan-so-far";
 import { planeOf } from "./plane-of";
-import { usePracticeRoom } from "./practice-context";
 import { emptyPlan } from "./ruled-plan";
+import type { SetRoom } from "./set-room";
+import { StillDrawing } from "./still-drawing";
+import type { Bounds } from "./view";
 
 /** Pixels of a millimetre of paper that its lines' weights are for. */
 const PX_PER_MM = 3.4;
@@ -23,16 +24,24 @@ const WIDEST_MM = 260;
 const FOOT_MM = 1.5;
 
 /** The whole drawing: the true set in red under the student's own, with every error. */
-export function ResultDrawing({ grade }: { readonly grade: Grade }) {
-  const paper = usePracticeRoom();
+type Props = {
+  readonly paper: SetRoom;
+  readonly grade: Grade;
+  /** What the drawing is called to those who do not see it; left out, it is the reader's own. */
+  readonly label?: string;
+  /** The part of the drawing to be seen, metres; left out, all of it. */
+  readonly part?: Bounds;
+  /** Drawn over all of it. */
+  readonly children?: ReactNode;
+};
+
+export function ResultDrawing({ paper, grade, label, part, children }: Props) {
   const plane = planeOf(paper.exercise);
   const { truth } = paper;
   const bounds = paper.bounds[plane];
   const room = useMemo(() => {
-    const wideMm = toPaperMm(bounds.right - bounds.left, paper.exercise.scaleRatio);
-    const scaleRatio = paper.exercise.scaleRatio * Math.max(1, wideMm / WIDEST_MM);
-    return { ...paper, exercise: { ...paper.exercise, scaleRatio } };
-  }, [paper, bounds]);
+    return { ...paper, exercise: { ...paper.exercise, scaleRatio: shownRatio(paper) } };
+  }, [paper]);
   const { exercise } = room;
   const list = useMemo(() => {
     const given = places(exercise.task.given, truth);
@@ -51,10 +60,13 @@ export function ResultDrawing({ grade }: { readonly grade: Grade }) {
   return (
     <StillDrawing
       list={list}
-      bounds={{ ...bounds, bottom: Math.min(bounds.bottom, foot - (FOOT_MM * scaleRatio) / 1000) }}
+      bounds={part ?? { ...bounds, bottom: Math.min(bounds.bottom, foot - (FOOT_MM * scaleRatio) / 1000) }}
       scaleRatio={scaleRatio}
-      pxPerMm={PX_PER_MM}
-      label={`${plane === "plan" ? "The plan as you read it" : "Your whole drawing"}, with the true places in red. The table tells each error.`}
+      pxPerMm={part ? (PX_PER_MM * (bounds.right - bounds.left)) / (part.right - part.left) : PX_PER_MM}
+      label={
+        label ??
+        `${plane === "plan" ? "The plan as you read it" : "Your whole drawing"}, with the true places in red. The table tells each error.`
+      }
     >
       {grade.marks.map((mark) => (
         <g key={mark.point}>
@@ -63,8 +75,15 @@ export function ResultDrawing({ grade }: { readonly grade: Grade }) {
           <OwnMark at={mark.at} scaleRatio={scaleRatio} />
         </g>
       ))}
+      {children}
     </StillDrawing>
   );
+}
+
+/** Stage metres to the millimetres of paper that the drawing is laid out in. */
+export function shownRatio({ exercise, bounds }: Pick<SetRoom, "exercise" | "bounds">): number {
+  const { left, right } = bounds[planeOf(exercise)];
+  return exercise.scaleRatio * Math.max(1, toPaperMm(right - left, exercise.scaleRatio) / WIDEST_MM);
 }
 
 function places(names: readonly string[], truth: ReadonlyMap<string, Place>): Map<string, Place> {

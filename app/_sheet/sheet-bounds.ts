@@ -1,4 +1,3 @@
-import type { Bounds } from "@/app/_sheet/view";
 import type { PlaneBox } from "@/lib/drawing/clear-lettering";
 import { displayBounds } from "@/lib/drawing/display-bounds";
 import type { DisplayList } from "@/lib/drawing/display-list";
@@ -8,6 +7,7 @@ import { exercisePoints, type ProjectedPoint } from "@/lib/exercise/exercise-poi
 import { apronDrop } from "@/lib/exercise/inside-frame";
 import { planeOf } from "./plane-of";
 import { emptyPlan } from "./ruled-plan";
+import type { Bounds } from "./view";
 
 /** White paper round the drawings, millimetres. */
 const MARGIN_MM = { side: 11, top: 7, foot: 19, planFoot: 9 } as const;

@@ -7,7 +7,8 @@ import type { Plan } from "@/lib/plan/plan";
 import type { Stage } from "@/lib/stage/stage";
 import type { Compared } from "./compare-lists";
 import { planeOf } from "./plane-of";
-import { usePracticeRoom } from "./practice-context";
+import type { SetRoom } from "./set-room";
+import "./finished.css";
 
 type State =
   | { readonly kind: "drawing" }
@@ -18,12 +19,18 @@ type State =
       readonly compared: Compared;
     };
 
+type Props = {
+  readonly paper: SetRoom;
+  readonly grade: Grade;
+  /** Whether the reader drew it. */
+  readonly whose?: "own" | "student";
+};
+
 /**
  * The end of a result: the set as a draughtsman would leave it, beside the student's drawing and under it. What draws it is
  * fetched when a result is shown, and sets to work once the score is on the screen.
  */
-export function Finished({ grade }: { readonly grade: Grade }) {
-  const room = usePracticeRoom();
+export function Finished({ paper: room, grade, whose = "own" }: Props) {
   const plane = planeOf(room.exercise);
   const [state, setState] = useState<State>({ kind: "drawing" });
   const [tries, setTries] = useState(0);
@@ -56,7 +63,7 @@ export function Finished({ grade }: { readonly grade: Grade }) {
         <>
           <p role="status">
             {plane === "plan" ? "The finished plan" : "The finished picture"} could not be drawn, perhaps because the
-            page lost its connection. Your marks and your score are not touched by it.
+            page lost its connection. The marks and the score are not touched by it.
           </p>
           <p>
             <Press
@@ -73,10 +80,10 @@ export function Finished({ grade }: { readonly grade: Grade }) {
       {state.kind === "drawn" && (
         <>
           <p>
-            Draw the line across by hand or with the slider. Where your lines meet the finished ones at it, you had them
-            right.
+            Draw the line across by hand or with the slider. Where {whose === "own" ? "your" : "the student’s"} lines
+            meet the finished ones at it, {whose === "own" ? "you had them" : "they are"} right.
           </p>
-          <state.Compare compared={state.compared} plane={plane} />
+          <state.Compare compared={state.compared} plane={plane} whose={whose} />
         </>
       )}
       {wantsCaution(room.exercise) && (

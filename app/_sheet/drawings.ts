@@ -9,9 +9,9 @@ import { shortName } from "@/lib/plan/say-point";
 import type { PicturePoint } from "@/lib/stage/frame";
 import type { DrawnPoints } from "./drawn-points";
 import { planeOf } from "./plane-of";
-import type { PracticeRoom } from "./practice-context";
+import type { SetRoom } from "./set-room";
 
-export type Room = Pick<PracticeRoom, "exercise" | "points" | "edges">;
+export type Room = Pick<SetRoom, "exercise" | "points" | "edges">;
 
 /** Arms of the small cross at a point on the sheet, millimetres. */
 const CROSS_MM = 1.1;

@@ -1,8 +1,8 @@
 "use client";
 
 import { type CSSProperties, type PointerEvent, useId, useState } from "react";
-import { StillDrawing } from "@/app/_sheet/still-drawing";
 import type { Compared } from "./compare-lists";
+import { StillDrawing } from "./still-drawing";
 import "./compare.css";
 
 /** Pixels of a millimetre of paper that the lines' weights are for. */
@@ -14,18 +14,23 @@ const HALF = 50;
 type Props = {
   readonly compared: Compared;
   readonly plane: "picture" | "plan";
+  /** Whether the reader drew it. */
+  readonly whose?: "own" | "student";
 };
+
+const CALLED = { own: ["Yours", "you"], student: ["The student’s", "the student"] } as const;
 
 /**
  * The student's drawing beside the finished one, both at one scale and on one height; a slider lays the student's over the
  * finished one, from the left, so that at the line between them it shows where lines part.
  */
-export function CompareDrawings({ compared, plane }: Props) {
+export function CompareDrawings({ compared, plane, whose = "own" }: Props) {
   const { own, finished, bounds, scaleRatio } = compared;
   const [laid, setLaid] = useState(() => (window.matchMedia(NARROW).matches ? HALF : 0));
   const slider = useId();
   const sheet = { bounds, scaleRatio, pxPerMm: PX_PER_MM };
   const words = plane === "plan" ? "plan" : "picture";
+  const [called, reader] = CALLED[whose];
 
   const dragTo = (event: PointerEvent<HTMLElement>) => {
     const { left, width } = event.currentTarget.getBoundingClientRect();
@@ -34,16 +39,26 @@ export function CompareDrawings({ compared, plane }: Props) {
   return (
     <div className="compare" style={{ "--laid": `${laid}%` } as CSSProperties}>
       <figure className="compare-own">
-        <figcaption className="small-lettering">Yours</figcaption>
-        <StillDrawing list={own} {...sheet} label={plane === "plan" ? "The plan as you read it." : "Your drawing."} />
+        <figcaption className="small-lettering">{called}</figcaption>
+        <StillDrawing
+          list={own}
+          {...sheet}
+          label={
+            plane === "plan"
+              ? `The plan as ${reader} read it.`
+              : whose === "own"
+                ? "Your drawing."
+                : "The student’s drawing."
+          }
+        />
       </figure>
       <figure>
         <figcaption className="small-lettering">
           {laid === 0
             ? `The finished ${words}`
             : laid === 100
-              ? "Yours"
-              : `Yours left of the line, finished right of it`}
+              ? called
+              : `${called} left of the line, finished right of it`}
         </figcaption>
         <div
           className="compare-stack"
@@ -73,18 +88,18 @@ export function CompareDrawings({ compared, plane }: Props) {
           max={100}
           value={laid}
           onChange={(event) => setLaid(Number(event.target.value))}
-          aria-valuetext={sayLaid(laid)}
+          aria-valuetext={sayLaid(laid, called.toLowerCase())}
         />
         <label htmlFor={slider} className="compare-label">
-          Lay yours over the finished {words}
+          Lay {called.toLowerCase()} over the finished {words}
         </label>
       </figure>
     </div>
   );
 }
 
-function sayLaid(laid: number): string {
+function sayLaid(laid: number, called: string): string {
   if (laid === 0) return "only the finished one is seen";
-  if (laid === 100) return "only yours is seen";
-  return `yours on the left ${laid} percent, the finished one on the rest`;
+  if (laid === 100) return `only ${called} is seen`;
+  return `${called} on the left ${laid} percent, the finished one on the rest`;
 }
