@@ -2,9 +2,10 @@ import Link from "next/link";
 import "./gradebook.css";
 
 const PATHS = [
-  ["", "Students"],
+  ["", "The class"],
   ["/gradebook", "Gradebook"],
   ["/teach-again", "Teach again"],
+  ["/live", "Everyone places it"],
 ] as const;
 
 /** The ways between the pages of one class; `here` is the page's own, without a link. */

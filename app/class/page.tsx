@@ -53,6 +53,11 @@ async function Teacher({ store, userId, name }: Props) {
           ))}
         </ul>
       </Part>
+      <Part id="folder" title="A folder of marks" note="For a class that hands in by file, without joining.">
+        <div className="class-presses">
+          <PressLink href="/class/folder">Grade saved marks</PressLink>
+        </div>
+      </Part>
       <Part id="make" title="A new class" note="It gets a code of six letters, which your students join by.">
         <MakeClass />
       </Part>

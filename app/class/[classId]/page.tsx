@@ -6,6 +6,7 @@ import { classSubject } from "@/lib/classroom/access/find-subject";
 import { mayDo } from "@/lib/classroom/access/may-do";
 import { classWithMembers } from "@/lib/classroom/accounts/classes";
 import { ClassFrame } from "../class-frame";
+import { ClassPaths } from "../class-paths";
 import { Closed } from "../closed";
 import { Part } from "../part";
 import { EraseClass, KeepDays } from "./class-care";
@@ -32,6 +33,7 @@ export default async function OneClassPage({ params }: Props) {
   const { row, members } = found;
   return (
     <ClassFrame title={row.title} name={person.name}>
+      <ClassPaths classId={classId} here="" />
       <Part
         id="code"
         title="Class code"

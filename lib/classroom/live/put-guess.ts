@@ -6,7 +6,7 @@ import type { Place } from "./cloud";
 import type { Guess } from "./vote-result";
 
 /** People in one round of a vote; more than any hall holds, so that nobody fills the disk with guesses. */
-export const MOST_PEOPLE = 3000;
+const MOST_PEOPLE = 3000;
 
 /**
  * Keeps someone's guess for the open round: one for each person and round, of which the later counts. It is taken or not by
