@@ -1,4 +1,5 @@
 import type { Lettering } from "./display-list";
+import { letteredWidthMm } from "./paper/letter-widths";
 
 /** Cap height over font size of the lettering face we serve (measured in the browser: 66 to 69 hundredths). */
 export const CAP_SHARE = 0.67;
@@ -11,9 +12,9 @@ const BOX_PAD_MM = 0.9;
 /** A rectangle on paper, millimetres from the lettering's `at`, right and up. */
 export type PaperBox = { readonly left: number; readonly right: number; readonly bottom: number; readonly top: number };
 
-/** The room a lettering takes on paper, with the line drawn round it where it is boxed. Widths are estimates. */
-export function letteringBox({ text, heightMm, anchor, shiftMm: [right, up], boxed }: Lettering): PaperBox {
-  const width = textWidthMm(text, heightMm);
+/** The room a lettering takes on paper, with the line drawn round it where it is boxed. Widths are estimates, of the plain face from its own table. */
+export function letteringBox({ text, heightMm, anchor, shiftMm: [right, up], boxed, face }: Lettering): PaperBox {
+  const width = face ? letteredWidthMm(text, heightMm, face) : textWidthMm(text, heightMm);
   const left = right - (anchor === "start" ? 0 : anchor === "end" ? width : width / 2);
   const pad = boxed ? BOX_PAD_MM : 0;
   return { left: left - pad, right: left + width + pad, bottom: up - pad, top: up + heightMm + pad };

@@ -1,5 +1,6 @@
 import { spawnSync } from "node:child_process";
-import { basename } from "node:path";
+import { readFileSync } from "node:fs";
+import { basename, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import { writeTideOffice } from "../fixtures/tide-office";
@@ -45,6 +46,22 @@ describe("the command", () => {
       const { status, stdout, stderr } = call("validate", basename(path));
       expect({ status, stderr }).toEqual({ status: 1, stderr: "" });
       expect(JSON.parse(stdout).files[0]).toMatchObject({ file: "bad.json", ok: false });
+    },
+    PATIENCE_MS,
+  );
+
+  it(
+    "draws with its own faces wherever it is called from",
+    () => {
+      const path = files.write("set.json", JSON.stringify(writeTideOffice()));
+      const [tsx, program] = ["node_modules/tsx/dist/cli.mjs", "lib/cli/plasterline.ts"].map((each) =>
+        join(ROOT, each),
+      );
+      const words = [tsx, program, "draw", path, "--view", "plan", "--out", "plan.svg"] as string[];
+      const { INIT_CWD: _, ...env } = process.env;
+      const { status, stderr } = spawnSync(process.execPath, words, { cwd: files.folder(), encoding: "utf8", env });
+      expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
+      expect(readFileSync(join(files.folder(), "plan.svg"), "utf8")).toContain("@font-face");
     },
     PATIENCE_MS,
   );

@@ -1,10 +1,14 @@
 import { constructPoint } from "../../construction/construct-point";
 import type { Exercise } from "../../exercise/exercise";
 import { boardOf } from "../../exercise/exercise-board";
-import { exercisePoints } from "../../exercise/exercise-points";
+import { exercisePoints, type ProjectedPoint } from "../../exercise/exercise-points";
+import { listEdges } from "../../plan/list-edges";
 import { sayPoint } from "../../plan/say-point";
+import type { PicturePoint } from "../../stage/frame";
 import type { PlaneBox } from "../clear-lettering";
+import { ruleRoom } from "../demonstration/base-sheets";
 import { drawConstruction } from "../demonstration/draw-construction";
+import { drawSetSoFar } from "../demonstration/draw-set-so-far";
 import { displayBounds } from "../display-bounds";
 import type { DisplayList } from "../display-list";
 import { drawFinishedPicture } from "../draw-finished-picture";
@@ -25,6 +29,8 @@ export type ViewDrawings = {
   readonly drawings: readonly Drawing[];
   readonly words: readonly string[];
 };
+
+type Points = ReadonlyMap<string, ProjectedPoint>;
 
 /** Paper round the opening on which construction lines are drawn, millimetres: as much as a hand sheet has. */
 const ROUND_MM = 45;
@@ -52,19 +58,49 @@ function construction(exercise: Exercise, name: string | null): ViewDrawings {
   const point = name === null ? undefined : points.get(name);
   if (!point) {
     const lines = drawKeyConstructions(keyConstructions(exercise, points), exercise, window);
-    const marks = task.kind === "picture-to-plan" ? [] : drawTruePoints(exercise, points, sheet);
-    return { name: "Constructions", drawings: [within([...lines, ...sheet, ...marks], window, exercise)], words: [] };
+    const reading = task.kind === "picture-to-plan";
+    const marks = reading ? [] : drawTruePoints(exercise, points, sheet);
+    const drawing = within([...lines, ...sheet, ...marks], window, exercise);
+    return { name: "Constructions", drawings: [drawing], words: reading ? [] : namesOfMarks(exercise, points) };
   }
   const before = task.marks.slice(0, Math.max(0, task.marks.indexOf(point.name)));
   const result = constructPoint(boardOf(exercise, [...task.given, ...before]), point.name);
   const steps = result.found ? result.construction.steps : [];
-  const lines = drawConstruction(steps, { drawn: steps.length, scaleRatio, window, over: sheet });
+  const placed = drawPlaced(exercise, points, before, sheet);
+  const over = [...sheet, ...placed];
+  const lines = drawConstruction(steps, { drawn: steps.length, scaleRatio, window, over });
   const said = sayPoint(point);
   return {
     name: `Construction of ${said}${result.found ? ` (${result.construction.method})` : ""}`,
-    drawings: [within([...sheet, ...lines], window, exercise)],
+    drawings: [within([...over, ...lines], window, exercise)],
     words: result.found ? steps.map((step, i) => `${i + 1}. ${step.say}`) : [`There is none: ${result.reason}.`],
   };
+}
+
+/** What the numbers beside the points mean, in one line. */
+function namesOfMarks({ task }: Exercise, points: Points): readonly string[] {
+  const named = task.marks.flatMap((name, i) => {
+    const point = points.get(name);
+    return point?.picture ? [`${i + 1}: ${sayPoint(point)}`] : [];
+  });
+  return named.length > 0 ? [`${named.join("; ")}.`] : [];
+}
+
+/** What was placed before the point whose turn it is, at its true place: the construction starts from there. What is given is on the sheet. */
+function drawPlaced(exercise: Exercise, points: Points, before: readonly string[], sheet: DisplayList): DisplayList {
+  if (exercise.task.kind === "picture-to-plan") return [];
+  const places = new Map(
+    [...exercise.task.given, ...before].flatMap((name): [string, PicturePoint][] => {
+      const at = points.get(name)?.picture;
+      return at ? [[name, at]] : [];
+    }),
+  );
+  const edges = listEdges(exercise.plan, points);
+  const over = [...sheet, ...ruleRoom(exercise)];
+  const known = new Set(sheet.map(({ id }) => id));
+  return drawSetSoFar("picture", { exercise, points, edges, places, fresh: null, over }).filter(
+    ({ id }) => !known.has(id),
+  );
 }
 
 function whole(list: DisplayList, { scaleRatio }: Pick<Exercise, "scaleRatio">): Drawing {

@@ -1,12 +1,13 @@
-import { readFileSync } from "node:fs";
-import { join } from "node:path";
+import { existsSync, readFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
 import { create, type Font } from "fontkit";
 import type { FaceName } from "./letter-widths";
 import { printableLetters } from "./printable-letters";
 
 /**
  * The files of the faces, best first: a letter that a face lacks is set in the next. They are read from the installed packages
- * under the folder the program runs in, which is the project's own.
+ * (see `faceFolder`).
  * Of the two compressions the plainer: of the other the PDF writer cannot cut composed letters out.
  */
 const FILES = {
@@ -35,12 +36,27 @@ export type Faces = {
   runs(text: string, face: FaceName): readonly FaceRun[];
 };
 
+/**
+ * Where the packages of the faces are installed: below the folder the program runs in, which for `npm` and for the pages is the
+ * project's own; for a command given elsewhere, below a folder that this file stands in.
+ */
+function faceFolder(): string {
+  const here = join(process.cwd(), "node_modules", "@fontsource");
+  if (existsSync(here)) return here;
+  for (let folder = dirname(fileURLToPath(import.meta.url)); folder !== dirname(folder); folder = dirname(folder)) {
+    const beside = join(folder, "node_modules", "@fontsource");
+    if (existsSync(beside)) return beside;
+  }
+  throw new Error("The faces for lettering are not installed: run npm install in the project's folder.");
+}
+
 export function openFaces(): Faces {
+  const folder = faceFolder();
   const read = new Map<FaceFile, { readonly bytes: Buffer; readonly font: Font }>();
   const open = (file: FaceFile) => {
     const known = read.get(file);
     if (known) return known;
-    const bytes = readFileSync(join(process.cwd(), "node_modules", "@fontsource", FILES[file]));
+    const bytes = readFileSync(join(folder, FILES[file]));
     const font = create(bytes);
     if (!("layout" in font)) throw new Error(`The face ${FILES[file]} is a collection of faces, not one.`);
     const opened = { bytes, font };

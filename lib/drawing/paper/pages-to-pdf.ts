@@ -10,18 +10,32 @@ const POINTS_PER_MM = 72 / 25.4;
 
 export type PdfInfo = {
   readonly title: string;
+  readonly author?: string;
   /** The same moment gives the same bytes; left out, now. */
   readonly madeAt?: Date;
 };
 
 /**
  * Pages as a PDF of lines, in real size: text is text, and its faces are in the file. Printed at 100 %, it can be measured
- * with a scale rule. Throws when there is no page.
+ * with a scale rule, and the file asks the program that opens it not to fit its pages to the paper. Throws when there is no page.
  */
-export async function pagesToPdf(pages: readonly PaperPage[], { title, madeAt }: PdfInfo): Promise<Uint8Array> {
+export async function pagesToPdf(pages: readonly PaperPage[], { title, author, madeAt }: PdfInfo): Promise<Uint8Array> {
   if (pages.length === 0) throw new Error("A PDF needs at least one page.");
-  const info = { Title: title, Creator: "Plasterline", ...(madeAt ? { CreationDate: madeAt } : {}) };
-  const document = new PDFDocument({ autoFirstPage: false, margin: 0, info });
+  const info = {
+    Title: title,
+    Creator: "Plasterline",
+    ...(author === undefined ? {} : { Author: author }),
+    ...(madeAt ? { CreationDate: madeAt } : {}),
+  };
+  const document = new PDFDocument({
+    autoFirstPage: false,
+    margin: 0,
+    pdfVersion: "1.7",
+    info,
+    displayTitle: true,
+    lang: "en",
+  });
+  askForTrueSize(document);
   const written = gather(document);
   const faces = openFaces();
   const registered = new Set<FaceFile>();
@@ -33,6 +47,16 @@ export async function pagesToPdf(pages: readonly PaperPage[], { title, madeAt }:
   }
   document.end();
   return written;
+}
+
+/** A wish of the file, kept by most programs: printed as large as it is (PrintScaling, ISO 32000-1, 12.2; from memory). */
+function askForTrueSize(document: PDFKit.PDFDocument): void {
+  // The library writes its viewer's wishes at the end, but has no word for this one, and the types do not know them.
+  const { _root } = document as unknown as {
+    _root: { data: { ViewerPreferences?: { data: Record<string, unknown> } } };
+  };
+  const wishes = _root.data.ViewerPreferences;
+  if (wishes) wishes.data.PrintScaling = "None";
 }
 
 function gather(document: PDFKit.PDFDocument): Promise<Uint8Array> {

@@ -3,6 +3,7 @@ import { displayBounds } from "@/lib/drawing/display-bounds";
 import { drawingPage } from "@/lib/drawing/drawing-pages/drawing-page";
 import { DRAWING_VIEWS } from "@/lib/drawing/drawing-pages/drawing-view";
 import { scaleBar } from "@/lib/drawing/drawing-pages/scale-bar";
+import { exercisePoints } from "@/lib/exercise/exercise-points";
 import { PAPERS, paperSize } from "@/lib/sheet/paper-size";
 import { SHIPPED } from "@/tests/exercises/shipped";
 import { shippedExercise } from "../practice-sheet/exercises";
@@ -42,6 +43,34 @@ describe("a page with a drawing", () => {
     const [picture, plan] = drawn?.page.layers ?? [];
     expect(picture?.at[0]).toBe(plan?.at[0]);
     expect(picture?.at[1]).toBeLessThan(plan?.at[1] ?? 0);
+  });
+
+  it("shows the points that a construction starts from, in graphite under its blue lines, and no others", () => {
+    const exercise = shippedExercise("raking-wall");
+    const [drawing] = drawingPage(exercise, { view: "construction", point: "B.foot" })?.page.layers ?? [];
+    const list = drawing?.list ?? [];
+    const a = exercisePoints(exercise).get("A.foot")?.picture;
+    expect(exercise.task.marks.indexOf("A.foot")).toBeLessThan(exercise.task.marks.indexOf("B.foot"));
+    expect(list.filter((item) => item.kind === "lettering" && item.text === "A")).toMatchObject([{ at: a }]);
+    const ids = list.map(({ id }) => id);
+    expect(ids.indexOf("own.A.foot~A.top")).toBeGreaterThanOrEqual(0);
+    expect(ids.lastIndexOf("own.A.foot~A.top")).toBeLessThan(ids.indexOf("construction.1"));
+    expect(list.some((item) => item.kind === "lettering" && item.text === "B")).toBe(false);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  it("says what each number on the page of all constructions is", () => {
+    for (const { exercise } of SHIPPED.filter((each) => each.exercise.task.kind === "plan-to-picture")) {
+      const items = drawingPage(exercise, { view: "construction" })?.page.layers.flatMap(({ list }) => list) ?? [];
+      const said = items.flatMap((item) =>
+        item.kind === "lettering" && item.id.startsWith("words.") ? [item.text] : [],
+      );
+      const numbers = said
+        .join(" ")
+        .match(/(?<=^|; )\d+(?=: )/g)
+        ?.map(Number);
+      expect(numbers, exercise.id).toEqual(exercise.task.marks.map((_, i) => i + 1));
+    }
   });
 
   it("letters the steps of one construction in order, and says when there is none", () => {

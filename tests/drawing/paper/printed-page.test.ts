@@ -97,6 +97,18 @@ describe("a printed page", () => {
     expect(Buffer.from(await make()).equals(Buffer.from(await make()))).toBe(true);
   });
 
+  it("asks to be printed as large as it is, under its own title", async () => {
+    const pdf = Buffer.from(await pagesToPdf([PAGE], { title: "A page", author: "The drafting room" })).toString(
+      "latin1",
+    );
+    // Wishes to the program that shows it (ISO 32000-1, 12.2, table 150; from memory).
+    expect(pdf).toMatch(/\/PrintScaling \/None/);
+    expect(pdf).toMatch(/\/DisplayDocTitle true/);
+    expect(pdf).toContain("(The drafting room)");
+    // Faint lines (transparency, 1.4) and that wish (1.6) want a version that knows them.
+    expect(pdf.startsWith("%PDF-1.7")).toBe(true);
+  });
+
   it("refuses to be a document without pages", async () => {
     await expect(pagesToPdf([], { title: "None" })).rejects.toThrow(/at least one page/);
   });
