@@ -1,5 +1,7 @@
 import AxeBuilder from "@axe-core/playwright";
 import { type Browser, expect, type Page, test } from "@playwright/test";
+import type { Exercise } from "@/lib/exercise/exercise";
+import { findVariant } from "@/lib/generator/find-variant";
 import { type ClassServer, sendForm, serveClass, TEACHER } from "./class-server";
 import { courseExercise, toPage, truePlaces } from "./drive";
 
@@ -34,16 +36,16 @@ async function joinClass(browser: Browser, code: string, name: string, viewport 
 }
 
 /** Sets every mark down where it truly lies, without waiting for a correction where none comes. */
-async function drawAll(page: Page, corrected: boolean) {
+async function drawAll(page: Page, corrected: boolean, drawn: Exercise = exercise) {
   await page.locator("#picture-drawing[transform]").waitFor();
   await page.locator(".sheet[data-opened=true]").waitFor();
-  for (const [i, place] of truePlaces(exercise).entries()) {
-    await expect(page.locator(".notes-step")).toHaveText(`Step ${i + 1} of ${exercise.task.marks.length}`);
+  for (const [i, place] of truePlaces(drawn).entries()) {
+    await expect(page.locator(".notes-step")).toHaveText(`Step ${i + 1} of ${drawn.task.marks.length}`);
     const { x, y } = await toPage(page, place);
     await page.mouse.click(x, y);
     await page.getByRole("button", { name: "Set it down" }).click();
     if (corrected) await page.locator(".notes-presses .press[data-weight=main]").click();
-    else if (i + 1 < exercise.task.marks.length) await expect(page.getByText("Set down:")).toBeVisible();
+    else if (i + 1 < drawn.task.marks.length) await expect(page.getByText("Set down:")).toBeVisible();
   }
 }
 
@@ -210,11 +212,34 @@ test("a teacher sets homework, two students do it, one of them offline for a whi
   await expectSound(wim, "done-phone");
   await wim.getByRole("link", { name: "See it" }).click();
   await expect(wim.locator(".result-number")).toHaveText(/^(9\d|100)$/);
+  await expect(wim).toHaveTitle("Homework - Plasterline");
   await expectSound(wim, "result-phone");
   await tess.goto(`${server.address}/class`);
   await expect(tess.getByText(/of 100/)).toHaveCount(0);
   await teacher.goto(classPage);
   await expect(teacher.getByText("2 of 2 handed in")).toBeVisible();
   await expectSound(teacher, "class-laptop");
+
+  // A variant for each, corrected at once: the result is there as soon as the last mark is.
+  await teacher.getByRole("link", { name: "Set homework" }).click();
+  await teacher.getByLabel("Title").fill("Week two");
+  await teacher.getByRole("button", { name: "Add it" }).click();
+  await teacher.getByRole("button", { name: "Set it", exact: true }).click();
+  await expect(teacher.getByRole("heading", { name: "Week two" })).toBeVisible();
+  const seen: string[] = [];
+  for (const page of [wim, noor]) {
+    await page.goto(`${server.address}/class`);
+    await page.getByRole("link", { name: "Draw it" }).click();
+    await page.locator(".sheet[data-opened=true]").waitFor();
+    const id = new URL(page.url()).pathname.split("/").at(-1) ?? "";
+    const made = findVariant(id);
+    if (!made) throw new Error(`${id} is no variant.`);
+    await drawAll(page, true, made.exercise);
+    await expect(page.locator(".result-number")).toHaveText(/^(9\d|100)$/);
+    await expect(page.locator("[data-handed-in]")).toContainText("Handed in at");
+    await expect(page.getByRole("button", { name: "Draw it again" })).toBeVisible();
+    seen.push(id);
+  }
+  expect(seen[0]).not.toBe(seen[1]);
   expect(server.said()).not.toMatch(/Wim|Tess|Noor|Week one/);
 });

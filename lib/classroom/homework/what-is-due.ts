@@ -36,7 +36,7 @@ export type DueWork = {
 };
 
 /** Everything set to a student and not put away, what is due first at the head; what has no date at the end. */
-export async function workOf({ db }: Store, memberId: string, now = new Date()): Promise<readonly DueWork[]> {
+async function workOf({ db }: Store, memberId: string, now = new Date()): Promise<readonly DueWork[]> {
   const member = await db.selectFrom("member").select("class_id").where("id", "=", memberId).executeTakeFirst();
   if (!member) return [];
   const set = await db
