@@ -76,8 +76,14 @@ function itemWords({ title, unit, level }: DueItem): string {
 }
 
 function stateWords({ handedIn, score, late, attemptsLeft }: DueItem): string {
-  const left = attemptsLeft === null ? "" : attemptsLeft === 1 ? "1 attempt left" : `${attemptsLeft} attempts left`;
+  const left = leftWords(attemptsLeft);
   if (handedIn === 0) return left;
   const parts = [score === null ? "handed in" : `${Math.round(score)} of 100`, late ? "late" : "", left];
   return parts.filter((part) => part !== "").join(", ");
+}
+
+function leftWords(attemptsLeft: number | null): string {
+  if (attemptsLeft === null) return "";
+  if (attemptsLeft === 0) return "no attempt left";
+  return attemptsLeft === 1 ? "1 attempt left" : `${attemptsLeft} attempts left`;
 }

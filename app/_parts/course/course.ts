@@ -1,4 +1,3 @@
-import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { type Exercise, UNITS } from "@/lib/exercise/exercise";
 import { type CourseEntry, loadExercises } from "@/lib/exercise/load-exercises";
@@ -22,12 +21,6 @@ export async function readCourse(): Promise<Course> {
   const exercises = entries.flatMap((entry) => (entry.ok ? [entry.exercise] : []));
   const broken = entries.flatMap((entry) => (entry.ok ? [] : [entry]));
   return { exercises: exercises.sort(byCourse), broken };
-}
-
-/** The file of one exercise of the course as it is written; undefined for one the course does not have. */
-export async function courseText(id: string): Promise<string | undefined> {
-  const entry = (await loadExercises(courseFolder())).find((each) => each.ok && each.exercise.id === id);
-  return entry && readFile(join(courseFolder(), entry.file), "utf8");
 }
 
 function byCourse(a: Exercise, b: Exercise): number {

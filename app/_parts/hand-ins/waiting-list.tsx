@@ -32,34 +32,36 @@ export function WaitingList({ post, waiting, named = false }: Props) {
   const sending = useStore(post, (state) => state.sending);
   const unkept = useStore(post, (state) => state.unkept);
   return (
-    <ul className="hand-ins" role="status">
-      {waiting.map((each) => (
-        <li key={each.id}>
-          {named && <strong>{each.title}: </strong>}
-          {each.refused === null ? (
-            <>
-              {unkept.some(({ id }) => id === each.id)
-                ? "Not handed in yet, and this browser keeps nothing: leave this page open; it will be sent when the network is back."
-                : "Kept here; will be sent when the network is back."}
-              {said !== null && ` The server said: ${said}`}{" "}
-              <Press weight="small" onClick={() => void post.getState().send()} aria-disabled={sending}>
-                {sending ? "Sending…" : "Send now"}
-              </Press>
-            </>
-          ) : (
-            <>
-              Not handed in. {each.refused}{" "}
-              <Press weight="small" onClick={() => saveMarks(each)}>
-                Save these marks
-              </Press>{" "}
-              <Press weight="small" onClick={() => post.getState().putAway(each.id)}>
-                Put them away
-              </Press>
-            </>
-          )}
-        </li>
-      ))}
-    </ul>
+    <div role="status">
+      <ul className="hand-ins">
+        {waiting.map((each) => (
+          <li key={each.id}>
+            {named && <strong>{each.title}: </strong>}
+            {each.refused === null ? (
+              <>
+                {unkept.some(({ id }) => id === each.id)
+                  ? "Not handed in yet, and this browser keeps nothing: leave this page open; it will be sent when the network is back."
+                  : "Kept here; will be sent when the network is back."}
+                {said !== null && ` The server said: ${said}`}{" "}
+                <Press weight="small" onClick={() => void post.getState().send()} aria-disabled={sending}>
+                  {sending ? "Sending…" : "Send now"}
+                </Press>
+              </>
+            ) : (
+              <>
+                Not handed in. {each.refused}{" "}
+                <Press weight="small" onClick={() => saveMarks(each)}>
+                  Save these marks
+                </Press>{" "}
+                <Press weight="small" onClick={() => post.getState().putAway(each.id)}>
+                  Put them away
+                </Press>
+              </>
+            )}
+          </li>
+        ))}
+      </ul>
+    </div>
   );
 }
 

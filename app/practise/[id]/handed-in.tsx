@@ -1,6 +1,7 @@
 "use client";
 
 import Link from "next/link";
+import { useEffect, useRef } from "react";
 import { useStore } from "zustand";
 import type { Post } from "@/app/_parts/hand-ins/post";
 import { WaitingList } from "@/app/_parts/hand-ins/waiting-list";
@@ -19,6 +20,8 @@ export function HandedInPage({ work, finished }: { readonly work: Work; readonly
   const { exercise } = usePracticeRoom();
   const attempt = usePractice((practice) => practice.attempt);
   const { held, dueAt, title } = work.homework;
+  const head = useRef<HTMLHeadingElement>(null);
+  useEffect(() => head.current?.focus({ preventScroll: true }), []);
   const save = () => {
     const set = markSetOf(attempt, exercise.scale);
     saveFile(`${exercise.id}.marks.json`, `${JSON.stringify(set, null, 2)}\n`);
@@ -35,7 +38,9 @@ export function HandedInPage({ work, finished }: { readonly work: Work; readonly
         <LookDisclosure />
       </header>
       <div className="handed-in ruled">
-        <h1 className="lettering">{finished ? "Every mark is set down" : "You have done this"}</h1>
+        <h1 ref={head} tabIndex={-1} className="lettering">
+          {finished ? "Every mark is set down" : "You have done this"}
+        </h1>
         <HandInStrip work={work} />
         {held && dueAt && (
           <p>

@@ -17,7 +17,8 @@ type Props = {
 
 const find = cache(async (id: string) => findExercise(await readCourse(), id));
 
-export async function generateMetadata({ params }: Props): Promise<Metadata> {
+export async function generateMetadata({ params, searchParams }: Props): Promise<Metadata> {
+  if ((await searchParams).homework !== undefined) return { title: "Homework" };
   const found = await find((await params).id);
   return { title: found.kind === "found" ? found.exercise.title : "Practise" };
 }

@@ -1,5 +1,8 @@
+import { randomUUID } from "node:crypto";
 import { readFileSync } from "node:fs";
+import { courseText } from "@/lib/classroom/homework/course-text";
 import { findHomework } from "@/lib/classroom/homework/find-homework";
+import { handIn } from "@/lib/classroom/homework/hand-in";
 import type { SetHomework } from "@/lib/classroom/homework/requests";
 import { setHomework } from "@/lib/classroom/homework/set-homework";
 import type { Store } from "@/lib/classroom/store/store";
@@ -7,13 +10,12 @@ import type { Exercise } from "@/lib/exercise/exercise";
 import { exercisePoints } from "@/lib/exercise/exercise-points";
 import type { MarkSet } from "@/lib/exercise/marks";
 import { readExercise } from "@/lib/exercise/read-exercise";
+import { join, openRoom, type Room } from "../accounts/room";
 
 export const WALLS = readFileSync("exercises/walls/01-square-and-parallel.json", "utf8");
 const reading = readExercise(WALLS);
 if (!reading.ok) throw new Error("The course cannot be read.");
 export const wallsExercise = reading.exercise;
-
-export const courseText = async (id: string) => (id === wallsExercise.id ? WALLS : undefined);
 
 export const AT = (clock: string) => new Date(`2026-11-25T${clock}:00.000Z`);
 
@@ -37,7 +39,7 @@ export function wanted(classId: string, other: Partial<SetHomework> = {}): SetHo
 }
 
 export async function set(store: Store, classId: string, other: Partial<SetHomework> = {}, now = AT("08:00")) {
-  const done = await setHomework(store, wanted(classId, other), courseText, now);
+  const done = await setHomework(store, wanted(classId, other), (id) => courseText("exercises", id), now);
   if (!done.ok) throw new Error(done.sentence);
   const items = await store.db
     .selectFrom("homework_item")
@@ -64,4 +66,20 @@ export function marksOf(exercise: Exercise, aside = 0): MarkSet {
     version: exercise.version,
     marks,
   } as unknown as MarkSet;
+}
+
+/** Hands in, with everything right but what a test wants otherwise. */
+export function give(
+  store: Store,
+  itemId: string,
+  memberId: string,
+  { id = randomUUID(), marks = marksOf(wallsExercise) as unknown, at = AT("09:00") } = {},
+) {
+  return handIn(store, { id, itemId, memberId, marks, madeAt: AT("08:59").toISOString() }, at);
+}
+
+/** A class of two. */
+export async function two(store: Store): Promise<{ room: Room; wim: string; tess: string }> {
+  const room = await openRoom(store);
+  return { room, wim: (await join(room, "Wim")).memberId, tess: (await join(room, "Tess")).memberId };
 }

@@ -1,7 +1,8 @@
-import { courseText } from "@/app/_parts/course/course";
+import { courseFolder } from "@/app/_parts/course/course";
 import { FORBIDDEN, handlePost } from "@/app/_server/handle-post";
 import { classSubject } from "@/lib/classroom/access/find-subject";
 import { mayDo } from "@/lib/classroom/access/may-do";
+import { courseText } from "@/lib/classroom/homework/course-text";
 import { SetHomeworkRequest } from "@/lib/classroom/homework/requests";
 import { setHomework } from "@/lib/classroom/homework/set-homework";
 
@@ -13,7 +14,7 @@ export const POST = handlePost(
   async ({ value, person, store }) => {
     const subject = await classSubject(store, value.classId);
     if (!subject || !mayDo(person, "set-homework", subject)) return FORBIDDEN;
-    return setHomework(store, value, courseText);
+    return setHomework(store, value, (id) => courseText(courseFolder(), id));
   },
   MOST_BYTES,
 );

@@ -14,7 +14,7 @@ type Props = {
 export function ToWhom({ form, members, habits, onChange }: Props) {
   const { toWhom, memberIds, habit } = form;
   const kinds: readonly (readonly [FormState["toWhom"], string])[] = [
-    ["all", "the whole class, and whoever joins later"],
+    ["all", "the whole class"],
     ["some", "some, by name"],
     ...(habits.length > 0 ? [["habit", "those who share a habit"] as const] : []),
   ];
@@ -24,6 +24,7 @@ export function ToWhom({ form, members, habits, onChange }: Props) {
     <>
       <Select
         label="Set it to"
+        note={toWhom === "all" && "Whoever joins later gets it too."}
         value={toWhom}
         choices={kinds}
         onChoose={(kind) => onChange({ toWhom: kind, habit: habit || (habits[0]?.id ?? "") })}
