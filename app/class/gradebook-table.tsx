@@ -81,7 +81,7 @@ function CellNotes({ cell }: { readonly cell: Cell }) {
 }
 
 /** A cell in a word or a figure. */
-export function cellWords({ state, score }: Cell): string {
+function cellWords({ state, score }: Cell): string {
   if (state === "missing") return "missing";
   if (state === "excused") return "excused";
   if (state === "waiting") return "not yet";

@@ -131,6 +131,13 @@ test("a teacher reads the gradebook, changes a score and takes it back, excuses,
   await page.getByRole("button", { name: "Weigh it so" }).click();
   await expect(rows.nth(2).locator(".gradebook-mean")).toHaveText("75");
 
+  // On paper there is the table and nothing to press.
+  await page.emulateMedia({ media: "print" });
+  await expect(page.locator(".gradebook")).toBeVisible();
+  await expect(page.getByRole("button", { name: "Weigh it so" })).toBeHidden();
+  await expect(page.getByRole("button", { name: "Sign out" })).toBeHidden();
+  await page.emulateMedia({ media: "screen" });
+
   const saving = page.waitForEvent("download");
   await page.getByRole("link", { name: "Save the table" }).click();
   const text = readFileSync(await (await saving).path(), "utf8");
@@ -190,6 +197,27 @@ test("a teacher draws on a student's work in red, and the student alone sees it"
   await expect(wim.getByRole("button", { name: "Ring it" })).toHaveCount(0);
   await expectNoSideways(wim);
   await expectNothingFound(wim);
+
+  // A finger draws as well, and the page stays where it is under it.
+  const touch = await (
+    await browser.newContext({ viewport: PHONE, hasTouch: true, storageState: await page.context().storageState() })
+  ).newPage();
+  await touch.goto(`${server.address}/class/${classId}/work/t1`);
+  const small = await touch.locator(".work-drawing svg").boundingBox();
+  if (!small) throw new Error("There is a drawing.");
+  const finger = await touch.context().newCDPSession(touch);
+  const [x, y] = [small.x + small.width / 3, small.y + small.height / 2];
+  const at = (dx: number, dy: number) => ({ touchPoints: [{ x: x + dx, y: y + dy }] });
+  await finger.send("Input.dispatchTouchEvent", { type: "touchStart", ...at(0, 0) });
+  for (let step = 1; step <= 10; step++)
+    await finger.send("Input.dispatchTouchEvent", { type: "touchMove", ...at(4 * step, -6 * step) });
+  await finger.send("Input.dispatchTouchEvent", { type: "touchEnd", touchPoints: [] });
+  await expect(touch.locator(".red-pencil")).toHaveCount(1);
+  expect((await touch.locator(".red-pencil").boundingBox())?.height).toBeGreaterThan(40);
+  expect(await touch.evaluate(() => window.scrollY)).toBe(0);
+  await expectNoSideways(touch);
+  await touch.getByRole("button", { name: "Take all back" }).click();
+  await expect(touch.locator(".red-pencil")).toHaveCount(0);
 
   // Nobody else, and nothing else.
   const tess = await asStudent(browser, "Tess");

@@ -35,7 +35,7 @@ test("a perfect reading by mouse scores 100, and the plan fills with what was re
     if (i + 1 < places.length) await expect.poll(() => planLetters(page)).toContain(letter);
   }
   await expectPerfect(page, places.length);
-  await expect(page.getByRole("img", { name: /^The plan as you read it/ })).toBeVisible();
+  await expect(page.getByRole("img", { name: /^The plan as you read it, with/ })).toBeVisible();
   await expect(page.getByRole("columnheader", { name: "In the picture" })).toBeVisible();
 });
 

@@ -47,7 +47,7 @@ function stateOf({ work, arrangement, override }: CellRows, graded: number | nul
 }
 
 /** The best attempt, of equal ones the first; or the last to come in. An attempt without a score counts only if none has one. */
-export function attemptThatCounts(attempts: readonly Attempt[], counts: Work["counts"]): Attempt | undefined {
+function attemptThatCounts(attempts: readonly Attempt[], counts: Work["counts"]): Attempt | undefined {
   const inOrder = [...attempts].sort((a, b) => order(a.receivedAt, b.receivedAt) || order(a.id, b.id));
   const scored = inOrder.filter(({ score }) => score !== null);
   if (scored.length === 0 || counts === "last") return (scored.length === 0 ? inOrder : scored).at(-1);
