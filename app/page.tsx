@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import Link from "next/link";
 import { CoverDrawing } from "./_home/cover-drawing";
 import { KeepWork } from "./_home/keep-work";
 import { NextStep } from "./_home/next-step";
@@ -34,7 +35,13 @@ export default async function Home() {
             is on the paper and what that means on the stage, and learn why.
           </p>
           <NextStep catalogue={catalogue} />
-          <p className="cover-note">Nothing to sign up for. Your work stays in this browser.</p>
+          <p className="cover-note">
+            Nothing to sign up for. Your work stays in this browser. In a class?{" "}
+            <Link href="/class" className="plain-link" prefetch={false}>
+              Class
+            </Link>{" "}
+            has its homework.
+          </p>
         </div>
         {cover && <CoverDrawing exercise={cover} />}
       </section>

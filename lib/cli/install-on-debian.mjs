@@ -6,19 +6,24 @@ import { stopTogether } from "./run-node.mjs";
 const OTHER_INSTALL_S = 400;
 
 /**
- * Installs Debian's own packages, when this is Debian and the reader may; else does nothing.
+ * Installs Debian's packages where this is Debian and the reader may install; elsewhere it does nothing. Whether what was
+ * wanted is there afterwards is for the caller to see.
  *
  * @param {readonly string[]} packages
- * @param {string} sentence what is said before, for it takes a while
- * @returns {Promise<void>} whether it went well shows in what is there afterwards
+ * @param {string} sentence what to tell the reader before it begins
+ * @returns {Promise<void>}
  */
 export async function installOnDebian(packages, sentence) {
-  if (process.getuid?.() !== 0 || !existsSync("/usr/bin/apt-get") || !existsSync("/etc/os-release")) return;
-  if (!/^ID=debian$/m.test(readFileSync("/etc/os-release", "utf8"))) return;
+  if (!mayInstallOnDebian()) return;
   console.log(sentence);
   const wait = `DPkg::Lock::Timeout=${OTHER_INSTALL_S}`;
   await runProgram("apt-get", ["update", "-qq", "-o", wait]);
   await runProgram("apt-get", ["install", "-y", "-qq", "--no-install-recommends", ...packages, "-o", wait]);
+}
+
+function mayInstallOnDebian() {
+  if (process.getuid?.() !== 0 || !existsSync("/usr/bin/apt-get") || !existsSync("/etc/os-release")) return false;
+  return /^ID=debian$/m.test(readFileSync("/etc/os-release", "utf8"));
 }
 
 /** @param {string} program @param {readonly string[]} words @returns {Promise<number>} its exit code, 1 when it did not start */

@@ -40,8 +40,8 @@ const VERBS: ReadonlyMap<string, Verb> = new Map<string, Verb>([
     "draw",
     {
       usage: DRAW_USAGE,
-      does: "a drawing in real millimetres: --paper, --key, --point, --dpi",
-      options: ["view", "out", "paper", "key", "point", "dpi"],
+      does: "a drawing in real millimetres: --paper, --key, --point, --line, --dpi",
+      options: ["view", "out", "paper", "key", "point", "line", "dpi"],
       run: draw,
     },
   ],

@@ -2,6 +2,7 @@ import { join } from "node:path";
 import { buildPages, isBuilt } from "./build-pages.mjs";
 import { countBrowserTests, countUnitTests, judgeRun } from "./count-tests.mjs";
 import { getChromium } from "./get-chromium.mjs";
+import { getPoppler } from "./get-poppler.mjs";
 import { packageProgram } from "./package-program.mjs";
 import { runNode } from "./run-node.mjs";
 import { startPostgres } from "./start-postgres.mjs";
@@ -39,13 +40,16 @@ function check(name, what, programs) {
 
 /** @param {Place} place @returns {Promise<Tally>} */
 async function runUnits({ root, scratch }) {
+  const noPoppler = await getPoppler();
   const server = await startPostgres("quick");
-  if ("sentence" in server) console.log(server.sentence);
   const report = join(scratch, "units.json");
   const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${report}`];
   const env = "url" in server ? { PLASTERLINE_TEST_POSTGRES: server.url } : {};
   const { code } = await runNode([packageProgram(root, "vitest"), "run", ...reporters], { cwd: root, env });
   if ("stop" in server) await server.stop();
+  // Said where it is still seen: after the runner's many lines.
+  if (noPoppler) console.log(noPoppler);
+  if ("sentence" in server) console.log(server.sentence);
   return judgeRun(countUnitTests(report), code);
 }
 

@@ -6,6 +6,7 @@ import { MOST_PIXELS, pageToPng, pixelsOf } from "../drawing/paper/page-to-png";
 import { pageToSvg } from "../drawing/paper/page-to-svg";
 import { pagesToPdf } from "../drawing/paper/pages-to-pdf";
 import type { PaperPage } from "../drawing/paper/paper-page";
+import { LINE_HANDS, rulePages } from "../drawing/paper/rule-pages";
 import { KEY_DEGREES } from "../drawing/practice-sheet/answer-key-pages";
 import { layOutPracticeSheet } from "../drawing/practice-sheet/lay-out-practice-sheet";
 import { type KeyChoice, practiceSheetPages } from "../drawing/practice-sheet/practice-sheet-pages";
@@ -21,6 +22,8 @@ export const DRAW_USAGE = "draw EXERCISE --view plan|picture|construction|both|s
 const VIEWS = [...DRAWING_VIEWS, "sheet"] as const;
 const ENDINGS = [".svg", ".pdf", ".png"] as const;
 const KEYS = [...KEY_DEGREES, "all"] as const;
+/** 14,400 points, 72 to the inch: the largest page that readers of PDF must open (ISO 32000-1, annex C; from memory). */
+const MOST_PDF_MM = 5080;
 const DPI = { least: 30, usual: 300, most: 1200 } as const;
 
 type Options = Readonly<Record<string, string>>;
@@ -39,7 +42,8 @@ export async function draw(words: readonly string[], text: boolean, options: Opt
   if (!exercise.ok) return refused(...exercise.errors);
   const drawn = drawPages(file, exercise.value, options);
   if ("exitCode" in drawn) return drawn;
-  const bytes = await writeBytes(drawn, out, Number(options.dpi ?? DPI.usual), exercise.value.title);
+  const pages = options.line === "ruled" ? rulePages(drawn.pages) : drawn.pages;
+  const bytes = await writeBytes(pages, out, Number(options.dpi ?? DPI.usual), exercise.value.title);
   if (!(bytes instanceof Uint8Array)) return bytes;
   try {
     writeFileSync(resolvePath(out), bytes);
@@ -51,19 +55,19 @@ export async function draw(words: readonly string[], text: boolean, options: Opt
       hint: "name another place",
     });
   }
-  const [first] = drawn.pages;
-  const said = { file: out, view, scale: drawn.scale, widthMm: first?.widthMm, heightMm: first?.heightMm };
-  const pages = drawn.pages.length;
-  if (!text) return done(JSON.stringify({ ...said, pages }));
-  return done(`${out}: ${view} at ${drawn.scale}, ${pages === 1 ? "one page" : `${pages} pages`}`);
+  const [widthMm, heightMm] = sizeOf(drawn.pages);
+  const said = { file: out, view, scale: drawn.scale, widthMm, heightMm };
+  if (!text) return done(JSON.stringify({ ...said, pages: pages.length }));
+  return done(`${out}: ${view} at ${drawn.scale}, ${pages.length === 1 ? "one page" : `${pages.length} pages`}`);
 }
 
 /** What is wrong with the options alone. */
-function refuseOptions({ view = "", out = "", paper, key, dpi, point }: Options): Outcome | null {
+function refuseOptions({ view = "", out = "", paper, key, dpi, point, line }: Options): Outcome | null {
   const unknown =
     notOneOf("view", view, VIEWS) ??
     (paper === undefined ? null : notOneOf("paper", paper, PAPERS)) ??
-    (key === undefined ? null : notOneOf("key", key, KEYS));
+    (key === undefined ? null : notOneOf("key", key, KEYS)) ??
+    (line === undefined ? null : notOneOf("line", line, LINE_HANDS));
   if (unknown) return unknown;
   if (!isOneOf(extname(out).toLowerCase(), ENDINGS))
     return wrongCall(`${out} has no ending that says what to write`, `end it in ${ENDINGS.join(", ")}`);
@@ -103,16 +107,33 @@ function drawPages(file: string, exercise: Exercise, { view, paper, key, point }
   return drawn ? { pages: [drawn.page], scale: drawn.scale.written } : tooLarge();
 }
 
-async function writeBytes({ pages }: Drawn, out: string, dpi: number, title: string): Promise<Uint8Array | Outcome> {
+async function writeBytes(
+  pages: readonly PaperPage[],
+  out: string,
+  dpi: number,
+  title: string,
+): Promise<Uint8Array | Outcome> {
   const ending = extname(out).toLowerCase();
-  if (ending === ".pdf") return pagesToPdf(pages, { title });
+  if (ending === ".pdf") {
+    if (Math.max(...sizeOf(pages)) <= MOST_PDF_MM) return pagesToPdf(pages, { title });
+    return wrongCall(`a PDF's page is at most ${MOST_PDF_MM} mm wide and high`, "name a paper: --paper a3");
+  }
   const [page, ...more] = pages;
   if (!page || more.length > 0)
     return wrongCall(`${ending} holds one page, and this has ${pages.length}`, "end the file in .pdf");
   if (ending === ".svg") return new TextEncoder().encode(pageToSvg(page));
   if (pixelsOf(page, dpi) > MOST_PIXELS)
-    return wrongCall(`a picture of ${pixelsOf(page, dpi)} pixels is more than anyone can use`, "take a smaller --dpi");
+    return wrongCall(
+      `a picture of ${pixelsOf(page, dpi)} pixels is more than anyone can use`,
+      "take a smaller --dpi, or name a paper: --paper a3",
+    );
   return pageToPng(page, { dpi });
+}
+
+/** Width and height of the first page, as exact as the file says them. */
+function sizeOf([first]: readonly PaperPage[]): readonly [widthMm: number, heightMm: number] {
+  if (!first) throw new Error("A drawing has at least one page.");
+  return [Math.round(first.widthMm * 1000) / 1000, Math.round(first.heightMm * 1000) / 1000];
 }
 
 function notOneOf(option: string, value: string, known: readonly string[]): Outcome | null {
@@ -132,5 +153,7 @@ function reason(error: unknown): string {
   if (code === "ENOENT") return "there is no such folder";
   if (code === "EACCES" || code === "EPERM" || code === "EROFS") return "nothing may be written there";
   if (code === "EISDIR") return "it is a folder";
-  return code === "ENOSPC" ? "the disk is full" : code === "" ? "something went wrong" : code;
+  if (code === "ENOTDIR") return "a part of the path is a file, not a folder";
+  if (code === "ENAMETOOLONG") return "the name is too long";
+  return code === "ENOSPC" ? "the disk is full" : `something went wrong${code === "" ? "" : ` (${code})`}`;
 }

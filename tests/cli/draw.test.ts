@@ -1,5 +1,6 @@
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import sharp from "sharp";
 import { describe, expect, it } from "vitest";
 import { commandFiles, printed, refusal } from "./call-in-process";
 
@@ -29,10 +30,22 @@ describe("draw", () => {
     const svg = readFileSync(file, "utf8");
     const [, width, height] = /width="([\d.]+)mm" height="([\d.]+)mm"/.exec(svg) ?? [];
     expect(svg).toContain(`viewBox="0 0 ${width} ${height}"`);
-    // A printed sheet is measured in the tests of pages; here the bar: four parts of 2 ft at 1/4 in to the foot, half an inch each.
-    const bar = [...svg.matchAll(/d="M([\d.]+) ([\d.]+)L([\d.]+) \2L\3 [\d.]+L\1 [\d.]+Z"/g)];
+    // A printed sheet is measured in the tests of pages; here the bar: 8 ft at 1/4 in to the foot are 2 in, and its parts half an inch.
+    const ink = /<path d="([^"]*)" fill="#000000"/.exec(svg)?.[1] ?? "";
+    const bar = [...ink.matchAll(/M([\d.]+) ([\d.]+)L([\d.]+) \2L\3 [\d.]+L\1 [\d.]+Z/g)];
     const widths = bar.map(([, a, , b]) => Number(b) - Number(a));
-    expect(widths.filter((each) => Math.abs(each - 12.7) < 0.01).length).toBeGreaterThanOrEqual(4);
+    expect(widths.filter((each) => Math.abs(each - 12.7) < 0.01)).toHaveLength(2);
+    expect(widths.filter((each) => Math.abs(each - 50.8) < 0.01)).toHaveLength(2);
+  });
+
+  it("draws by hand, or rules every line", async () => {
+    const curves = async (...words: string[]) => {
+      const file = out("line.svg");
+      await printed(0, "draw", files.exercise(), "--view", "picture", "--out", file, ...words);
+      return readFileSync(file, "utf8").match(/ d="M[^"]*C/g)?.length ?? 0;
+    };
+    expect(await curves()).toBeGreaterThan(20);
+    expect(await curves("--line", "ruled")).toBe(0);
   });
 
   it("prints a smaller scale where the paper asks for it, and the key's pages", async () => {
@@ -60,4 +73,34 @@ describe("draw", () => {
     expect(error.hint).toMatch(hint);
     expect(existsSync("x.svg")).toBe(false);
   });
+
+  it("refuses a path through a file, a folder in place of a file, and a name that is too long", async () => {
+    const file = files.exercise();
+    const tell = async (path: string) => (await refusal("draw", file, "--view", "plan", "--out", path)).message;
+    mkdirSync(out("folder.svg"));
+    expect(await tell(join(file, "x.svg"))).toMatch(/a part of the path is a file, not a folder/);
+    expect(await tell(out("folder.svg"))).toMatch(/it is a folder/);
+    expect(await tell(out(`${"x".repeat(300)}.svg`))).toMatch(/the name is too long/);
+  });
+
+  it("refuses a page larger than a file may have, and prints it on a paper that is named", async () => {
+    const file = files.exercise(["/scale", "1:1"], ["/units", "m"]);
+    const words = (ending: string) => ["draw", file, "--view", "plan", "--out", out(`large.${ending}`)];
+    expect((await refusal(...words("pdf"))).message).toMatch(/at most 5080 mm/);
+    expect((await refusal(...words("png"))).hint).toMatch(/--paper a3/);
+    expect(await printed(0, ...words("pdf"), "--paper", "a3")).toMatchObject({ scale: "1:200" });
+  });
+
+  it.each(["Ωμέγα → Łódź", "漢字", "bell \u0007 \u0000", "👍", "x".repeat(200)])(
+    "draws an exercise of any title: %j",
+    async (title) => {
+      const file = files.exercise(["/title", title]);
+      for (const ending of ["svg", "pdf", "png"]) {
+        const words = ["--view", "plan", "--out", out(`title.${ending}`), "--dpi", "40"];
+        expect(await printed(0, "draw", file, ...words)).toMatchObject({ pages: 1 });
+      }
+      const { width } = await sharp(readFileSync(out("title.svg"))).metadata();
+      expect(width).toBeGreaterThan(100);
+    },
+  );
 });

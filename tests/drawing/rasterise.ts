@@ -1,8 +1,9 @@
-import { execFileSync, spawnSync } from "node:child_process";
+import { execFileSync } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import sharp from "sharp";
+import { hasPoppler as findPoppler, NO_POPPLER } from "@/lib/cli/get-poppler.mjs";
 import { pageToPng } from "@/lib/drawing/paper/page-to-png";
 import { pagesToPdf } from "@/lib/drawing/paper/pages-to-pdf";
 import type { PaperPage } from "@/lib/drawing/paper/paper-page";
@@ -17,8 +18,9 @@ export type Pixels = {
 
 const MM_PER_INCH = 25.4;
 
-/** Whether this computer has poppler, whose programs read a PDF as any printer's would. */
-export const hasPoppler = spawnSync("pdftoppm", ["-v"]).status === 0;
+/** Whether this computer has poppler, whose programs read a PDF as any printer's would; where it has not, that is said. */
+export const hasPoppler = findPoppler();
+if (!hasPoppler) console.warn(NO_POPPLER);
 
 /** A page as a printer would see it: from its PDF by poppler, or, on a computer without it, from its picture. */
 export async function rasterise(page: PaperPage, dpi: number): Promise<Pixels> {

@@ -1,4 +1,5 @@
 import { DRAWING_VIEWS } from "@/lib/drawing/drawing-pages/drawing-view";
+import { LINE_HANDS, type LineHand } from "@/lib/drawing/paper/rule-pages";
 import { KEY_DEGREES, type KeyDegree } from "@/lib/drawing/practice-sheet/answer-key-pages";
 import { PAPERS, type Paper } from "@/lib/sheet/paper-size";
 
@@ -24,6 +25,7 @@ export type Order = {
   readonly format: Format;
   readonly paper: Paper;
   readonly key: Key;
+  readonly line: LineHand;
   /** The point whose construction is drawn; null for all that are asked. */
   readonly point: string | null;
   readonly copies: number;
@@ -45,6 +47,7 @@ export function readOrder(query: URLSearchParams): OrderReading {
     format: oneOf("format", FORMATS),
     paper: oneOf("paper", PAPERS),
     key: oneOf("key", KEYS),
+    line: oneOf("line", LINE_HANDS),
     point: query.get("point") || null,
     copies: whole("copies", 1, 1, MOST_COPIES),
     seed: query.get("seed") ? whole("seed", 0, 0, MOST_SEED) : null,

@@ -3,6 +3,7 @@
 import { useEffect, useState } from "react";
 import { UNIT_WORDS } from "@/app/_parts/course/course-words";
 import { Press } from "@/app/_parts/press";
+import { LINE_HANDS } from "@/lib/drawing/paper/rule-pages";
 import type { Unit } from "@/lib/exercise/exercise";
 import { freshSeed } from "@/lib/generator/variant-id";
 import { PAPERS } from "@/lib/sheet/paper-size";
@@ -12,7 +13,7 @@ import { NumberField } from "./number-field";
 import { FORMATS, KEYS, mostCopies, type Order, VIEWS } from "./order";
 import { Preview } from "./preview";
 import type { SheetScales } from "./sheet-scales";
-import { FOR_WORDS, FORMAT_WORDS, type For, KEY_WORDS, PAPER_WORDS, VIEW_WORDS } from "./sheet-words";
+import { FOR_WORDS, FORMAT_WORDS, type For, KEY_WORDS, LINE_WORDS, PAPER_WORDS, VIEW_WORDS } from "./sheet-words";
 
 type Props = {
   readonly exercise: { readonly id: string; readonly title: string; readonly unit: Unit; readonly level: number };
@@ -48,12 +49,13 @@ export function SheetDesk({ exercise, asked, scales, firstSeed }: Props) {
     setChoices(next);
     keepChoices(next);
   };
-  const { view, format, paper, key } = choices;
+  const { view, format, paper, key, line } = choices;
   const many = view === "sheet" && whom !== "one";
   const most = mostCopies({ key, seed: whom === "set" ? seed : null });
   const order: Partial<Order> = {
     view,
     paper,
+    ...(line === "ruled" ? { line } : {}),
     ...(view === "sheet" ? { key } : {}),
     ...(view === "construction" ? { point } : {}),
     ...(many ? { copies: inside(copies, 1, most) } : {}),
@@ -137,6 +139,14 @@ export function SheetDesk({ exercise, asked, scales, firstSeed }: Props) {
             note={`Exercises like this one, made for ${UNIT_WORDS[unit].title}, level ${level}. The same number gives the same set again.`}
           />
         )}
+        <ChoiceField
+          label="Lines"
+          name="line"
+          words={LINE_WORDS}
+          order={LINE_HANDS}
+          value={line}
+          onChange={(chosen) => change({ line: chosen })}
+        />
         {many ? (
           <input type="hidden" name="format" value="pdf" />
         ) : (

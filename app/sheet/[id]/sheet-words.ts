@@ -1,3 +1,4 @@
+import type { LineHand } from "@/lib/drawing/paper/rule-pages";
 import { type Paper, paperSize } from "@/lib/sheet/paper-size";
 import type { Format, Key, View } from "./order";
 
@@ -23,6 +24,8 @@ export const KEY_WORDS: Readonly<Record<Key, string>> = {
   finished: "Finished picture",
   all: "All three",
 };
+
+export const LINE_WORDS: Readonly<Record<LineHand, string>> = { hand: "By hand", ruled: "Ruled" };
 
 export const FORMAT_WORDS: Readonly<Record<Format, string>> = {
   pdf: "PDF, to print",

@@ -34,8 +34,8 @@ export type DrawnPage = { readonly page: PaperPage; readonly scale: Scale };
 export function drawingPage(exercise: Exercise, { view, paper, point = null }: DrawingPageOptions): DrawnPage | null {
   const own: Scale = { written: exercise.scale, ratio: exercise.scaleRatio };
   if (paper === undefined) return { page: layOut(exercise, viewDrawings(exercise, view, point), null), scale: own };
-  const upright = paperSize(paper);
-  const across: PaperSize = { widthMm: upright.heightMm, heightMm: upright.widthMm };
+  const upright: Sheet = { ...paperSize(paper), name: PAPER_NAME[paper] };
+  const across: Sheet = { ...upright, widthMm: upright.heightMm, heightMm: upright.widthMm };
   for (const scale of [own, ...sheetScales(exercise.units).filter(({ ratio }) => ratio > own.ratio)]) {
     const scaled = atScale(exercise, scale);
     const drawings = viewDrawings(scaled, view, point);
@@ -46,8 +46,18 @@ export function drawingPage(exercise: Exercise, { view, paper, point = null }: D
   return null;
 }
 
+/** A paper turned as it is drawn on, and what it is called. */
+type Sheet = PaperSize & { readonly name: string };
+
+const PAPER_NAME: Readonly<Record<Paper, string>> = {
+  letter: "Letter sheet",
+  tabloid: "Tabloid sheet",
+  a4: "A4 sheet",
+  a3: "A3 sheet",
+};
+
 /** The page on a paper that is large enough, its drawings in the middle of it; without one, on the smallest that is. */
-function layOut(exercise: Exercise, { name, drawings, words }: ViewDrawings, paper: PaperSize | null): PaperPage {
+function layOut(exercise: Exercise, { name, drawings, words }: ViewDrawings, paper: Sheet | null): PaperPage {
   const mm = exercise.scaleRatio / 1000;
   // One centre line for all: how far the drawings reach to its left and right.
   const left = Math.max(...drawings.map(({ window }) => -window[0])) / mm;
@@ -89,9 +99,18 @@ function layOut(exercise: Exercise, { name, drawings, words }: ViewDrawings, pap
         scaleRatio: PAPER_RATIO,
         at: [MARGIN_MM + PAD_MM, heightMm - MARGIN_MM - STRIP_MM - wordsHigh],
       },
-      { list: titleStrip(exercise, name, inner), scaleRatio: PAPER_RATIO, at: [MARGIN_MM, heightMm - MARGIN_MM] },
+      {
+        list: titleStrip(exercise, name, paper?.name ?? ownSheet(widthMm, heightMm), inner),
+        scaleRatio: PAPER_RATIO,
+        at: [MARGIN_MM, heightMm - MARGIN_MM],
+      },
     ],
   };
+}
+
+/** What a sheet that is just large enough is called: by its size. */
+function ownSheet(widthMm: number, heightMm: number): string {
+  return `Sheet ${Math.ceil(widthMm)} × ${Math.ceil(heightMm)} mm`;
 }
 
 /** Sentences under one another, in millimetres right and up from the first one's upper left corner. */

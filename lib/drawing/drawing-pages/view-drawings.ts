@@ -13,6 +13,7 @@ import { figurePlace } from "../figure-place";
 import { drawPlasterRule } from "../picture-parts/draw-plaster-rule";
 import { drawKeyConstructions, drawTruePoints, keyConstructions } from "../practice-sheet/key-lists";
 import { sheetPicture } from "../practice-sheet/sheet-picture";
+import { drawSightTicks } from "./draw-sight-ticks";
 import type { DrawingView } from "./drawing-view";
 
 /** A drawing of a page: its list, metres, and how far it reaches. */
@@ -37,7 +38,8 @@ export function viewDrawings(exercise: Exercise, view: DrawingView, point: strin
   if (view === "picture") return { name: "Picture", drawings: [whole(finished, exercise)], words: [] };
   const { stage, viewer, units, scaleRatio } = exercise;
   const rule = drawPlasterRule(stage, viewer, units, scaleRatio);
-  const picture = [...finished, ...rule];
+  const ticks = drawSightTicks(exercise, displayBounds(finished, scaleRatio) ?? [0, 0, 0, 0]);
+  const picture = [...finished, ...rule, ...ticks];
   return { name: "Picture and ground plan", drawings: [whole(picture, exercise), plan()], words: [] };
 }
 

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { create, type Font } from "fontkit";
 import type { FaceName } from "./letter-widths";
+import { printableLetters } from "./printable-letters";
 
 /**
  * The files of the faces, best first: a letter that a face lacks is set in the next. They are read from the installed packages
@@ -19,16 +20,19 @@ export type FaceFile = keyof typeof FILES;
 
 const FALLBACKS: Readonly<Record<FaceName, readonly [FaceFile, ...FaceFile[]]>> = {
   drafting: ["architects-daughter", "architects-daughter-more", "national-park", "national-park-more"],
-  plain: ["national-park", "national-park-more", "architects-daughter"],
+  plain: ["national-park", "national-park-more", "architects-daughter", "architects-daughter-more"],
   strong: ["national-park-strong", "national-park", "national-park-more"],
 };
+
+/** Letters of a text that stand in one file of a face: as they are written, and as they are printed (see `printableLetters`). */
+export type FaceRun = { readonly file: FaceFile; readonly written: string; readonly text: string };
 
 /** The faces of one document, each file read once. */
 export type Faces = {
   bytes(file: FaceFile): Buffer;
   font(file: FaceFile): Font;
-  /** A text cut into runs of letters that one file has. A letter that none has goes to the first. */
-  runs(text: string, face: FaceName): readonly { readonly file: FaceFile; readonly text: string }[];
+  /** A text cut into runs of letters that one file has. What stands for a letter that none has goes to the first that has that. */
+  runs(text: string, face: FaceName): readonly FaceRun[];
 };
 
 export function openFaces(): Faces {
@@ -47,16 +51,20 @@ export function openFaces(): Faces {
     bytes: (file) => open(file).bytes,
     font: (file) => open(file).font,
     runs: (text, face) => {
-      const runs: { file: FaceFile; text: string }[] = [];
-      for (const letter of text) {
-        const codePoint = letter.codePointAt(0) ?? 0;
-        const file =
-          FALLBACKS[face].find((each) => open(each).font.hasGlyphForCodePoint(codePoint)) ?? FALLBACKS[face][0];
+      const fileOf = (letters: string) => FALLBACKS[face].find((file) => hasAll(open(file).font, letters));
+      const runs: FaceRun[] = [];
+      for (const { written, printed } of printableLetters(text, (letters) => fileOf(letters) !== undefined)) {
+        const file = fileOf(printed) ?? FALLBACKS[face][0];
         const last = runs.at(-1);
-        if (last?.file === file) last.text += letter;
-        else runs.push({ file, text: letter });
+        if (last?.file === file)
+          runs[runs.length - 1] = { file, written: last.written + written, text: last.text + printed };
+        else runs.push({ file, written, text: printed });
       }
       return runs;
     },
   };
+}
+
+function hasAll(font: Font, letters: string): boolean {
+  return [...letters].every((letter) => font.hasGlyphForCodePoint(letter.codePointAt(0) ?? 0));
 }

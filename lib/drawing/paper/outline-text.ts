@@ -1,14 +1,9 @@
 import type { DrawingPoint } from "../display-list";
-import type { Faces } from "./faces";
+import type { FaceRun, Faces } from "./faces";
 import type { TextMark } from "./page-marks";
 
 /** A text's letters one run after another: where each run begins and in which file of a face. Millimetres of the page. */
-export type SetRun = {
-  readonly file: Parameters<Faces["font"]>[0];
-  readonly text: string;
-  readonly at: DrawingPoint;
-  readonly widthMm: number;
-};
+export type SetRun = FaceRun & { readonly at: DrawingPoint; readonly widthMm: number };
 
 /** Where the runs of a text stand on the page. */
 export function setText({ text, face, sizeMm, anchor, at }: TextMark, faces: Faces): readonly SetRun[] {

@@ -3,6 +3,7 @@ import { outlineText, setText } from "./outline-text";
 import { type Ground, HALO_MM, PENCIL_COLOUR, TONE_COLOUR } from "./page-colours";
 import { type PageMark, pageMarks, type TextMark } from "./page-marks";
 import type { PaperPage } from "./paper-page";
+import { withoutControls } from "./printable-letters";
 
 export type SvgOptions = {
   readonly ground?: Ground;
@@ -55,9 +56,10 @@ function textSvg(
     const halo = mark.breaksLines ? `<path d="${d}" fill="none" ${around}/>` : "";
     return `${halo}<path d="${d}" ${fill}/>`;
   }
-  const runs = setText(mark, faces).map(({ file, text: letters, at }) => {
+  const runs = setText(mark, faces).map(({ file, written, at }) => {
     used.add(file);
-    return `<tspan x="${round(at[0])}" font-family="${file}">${escapeText(letters)}</tspan>`;
+    // Letters as written: whoever shows the file may have a face for those that ours lack.
+    return `<tspan x="${round(at[0])}" font-family="${file},sans-serif">${escapeText(written)}</tspan>`;
   });
   const halo = mark.breaksLines ? ` ${around} paint-order="stroke"` : "";
   return `<text y="${round(mark.at[1])}" font-size="${round(mark.sizeMm)}" xml:space="preserve" ${fill}${halo}>${runs.join("")}</text>`;
@@ -69,7 +71,11 @@ function fontFace(file: FaceFile, faces: Faces): string {
 }
 
 function escapeText(text: string): string {
-  return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
+  return withoutControls(text)
+    .replaceAll("&", "&amp;")
+    .replaceAll("<", "&lt;")
+    .replaceAll(">", "&gt;")
+    .replaceAll('"', "&quot;");
 }
 
 function round(value: number): number {

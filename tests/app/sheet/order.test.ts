@@ -18,6 +18,7 @@ const PLAIN: Order = {
   format: "pdf",
   paper: "letter",
   key: "none",
+  line: "hand",
   point: null,
   copies: 1,
   seed: null,

@@ -89,6 +89,6 @@ describe("the choices of a printed sheet", () => {
     const form = container.querySelector("form");
     expect(form?.getAttribute("action")).toBe("/sheet/raking-wall/file");
     const data = new FormData(form ?? undefined);
-    expect([...data.keys()]).toEqual(["view", "paper", "key", "for", "format"]);
+    expect([...data.keys()]).toEqual(["view", "paper", "key", "for", "line", "format"]);
   });
 });

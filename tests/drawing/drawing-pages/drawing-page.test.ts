@@ -64,10 +64,14 @@ describe("the scale bar", () => {
     ["m", 100, 4, 40, "4 m"],
   ] as const)("in %s at 1:%s has %s parts, %s mm in all, and says %s", (units, ratio, parts, longMm, last) => {
     const list = scaleBar(units, ratio, [0, 0]);
-    const outlines = list.filter((item) => item.kind === "stroke" && !item.fillOnly);
-    expect(outlines).toHaveLength(parts);
-    const xs = outlines.flatMap((item) => (item.kind === "stroke" ? item.points.map(([x]) => x) : []));
-    expect(Math.max(...xs)).toBeCloseTo(longMm, 9);
+    const boxes = list.filter((item) => item.kind === "stroke");
+    // A pen would go half its width over the ends.
+    expect(boxes.every((box) => box.fillOnly)).toBe(true);
+    const xs = boxes.flatMap(({ points }) => points.map(([x]) => x));
+    expect([Math.min(...xs), Math.max(...xs)]).toEqual([0, expect.closeTo(longMm, 9)]);
+    const black = boxes.filter(({ id }) => /^bar\.\d$/.test(id)).map(({ points }) => points.map(([x]) => x));
+    expect(black).toHaveLength(parts / 2);
+    for (const each of black) expect(Math.max(...each) - Math.min(...each)).toBeCloseTo(longMm / parts, 9);
     const figures = list.flatMap((item) => (item.kind === "lettering" ? [item.text] : []));
     expect(figures.at(-1)).toBe(last);
     expect(figures[0]).toBe("0");

@@ -1,9 +1,12 @@
 import { readFileSync } from "node:fs";
+import fc from "fast-check";
 import { create } from "fontkit";
 import { describe, expect, it } from "vitest";
 import { openFaces } from "@/lib/drawing/paper/faces";
 import { breakLines, layOutText } from "@/lib/drawing/paper/lay-out-text";
 import { CAP_HEIGHT, letteredWidthMm } from "@/lib/drawing/paper/letter-widths";
+import { printableLetters } from "@/lib/drawing/paper/printable-letters";
+import { seeded } from "@/tests/seeded";
 
 const FILES = {
   drafting: "architects-daughter/files/architects-daughter-latin-400-normal.woff2",
@@ -58,5 +61,41 @@ describe("faces", () => {
     const runs = openFaces().runs(text, face);
     expect(runs.map(({ file }) => file)).toEqual(files);
     expect(runs.map((run) => run.text).join("")).toBe(text);
+  });
+
+  it.each(FACES)("are cut to letters that they really draw: nothing is set as an empty box, in %s", (face) => {
+    const faces = openFaces();
+    fc.assert(
+      fc.property(fc.string({ unit: "binary", maxLength: 12 }), (text) => {
+        for (const run of faces.runs(text, face))
+          for (const glyph of faces.font(run.file).layout(run.text).glyphs) expect(glyph.id).toBeGreaterThan(0);
+      }),
+      seeded,
+    );
+  });
+});
+
+describe("a text as it is printed", () => {
+  const latin = (letters: string) => /^[ -~é]*$/.test(letters);
+  it.each([
+    ["what the face has", "Café", "Café"],
+    ["a letter and its mark written apart", "Cafe\u0301", "Café"],
+    ["a letter without the mark that the face lacks", "Łódź", "?odz"],
+    ["letters run together", "ﬁrst № 4", "first No 4"],
+    ["an arrow, spelled", "A → B", "A -> B"],
+    ["another alphabet", "Ωμ 漢", "?? ?"],
+    ["a sign of several characters, once", "👨‍👩‍👧", "?"],
+    ["control characters and half a pair", "a\u0000b\tc\ud800", "a b c "],
+    ["nothing", "", ""],
+  ])("%s", (_, text, printed) => {
+    const letters = printableLetters(text, latin);
+    expect(letters.map((each) => each.printed).join("")).toBe(printed);
+  });
+
+  it("keeps beside it what was written", () => {
+    expect(printableLetters("漢→", latin)).toEqual([
+      { written: "漢", printed: "?" },
+      { written: "→", printed: "->" },
+    ]);
   });
 });

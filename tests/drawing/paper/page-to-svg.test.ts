@@ -74,6 +74,13 @@ describe("a page as SVG", () => {
     expect(svg).toContain("<title>a &lt; b &amp; c</title>");
   });
 
+  it("stays a document whatever a title holds, and leaves letters that our faces lack to those of its reader", () => {
+    const svg = toSvg([makeLettering("l", [0, 0], "a\u0000b\ud800漢")], 50, "bell \u0007");
+    expect(svg).not.toMatch(/[\p{Cs}]|[^\P{Cc}\n]/u);
+    expect(svg).toContain("漢");
+    expect(svg).toMatch(/font-family="[\w-]+,sans-serif"/);
+  });
+
   it("puts lettering over lines that came after it, and fills under their own line", () => {
     const list = [
       makeLettering("l", [0, 0], "A"),

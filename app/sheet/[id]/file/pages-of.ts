@@ -1,5 +1,6 @@
 import { drawingPage } from "@/lib/drawing/drawing-pages/drawing-page";
 import type { PaperPage } from "@/lib/drawing/paper/paper-page";
+import { rulePages } from "@/lib/drawing/paper/rule-pages";
 import { classSetPages, copiesPages } from "@/lib/drawing/practice-sheet/class-set-pages";
 import { practiceSheetPages } from "@/lib/drawing/practice-sheet/practice-sheet-pages";
 import type { Exercise } from "@/lib/exercise/exercise";
@@ -7,6 +8,11 @@ import type { Order } from "../order";
 
 /** The pages of an order, in order; none where a stage is too large for the paper at any scale. */
 export function pagesOf(exercise: Exercise, order: Order): readonly PaperPage[] {
+  const pages = drawnPages(exercise, order);
+  return order.line === "ruled" ? rulePages(pages) : pages;
+}
+
+function drawnPages(exercise: Exercise, order: Order): readonly PaperPage[] {
   const { view, paper, copies, seed, point } = order;
   if (view !== "sheet") {
     const drawn = drawingPage(exercise, { view, paper, point });
