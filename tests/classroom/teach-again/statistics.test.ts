@@ -9,7 +9,7 @@ const SCORE = fc.integer({ min: 0, max: 100 });
 
 describe("difficulty and discrimination", () => {
   it("are worked by hand", () => {
-    // Rests of the first: 30, 50, 70, 90 against 20, 40, 60, 80: one line, r = 1. Of the second against 20 + 30 ... the same.
+    // The first, 20 to 80 by 20, against the mean of its rests, 30 to 90 by 20: one line, so r = 1.
     const [a, b, c] = itemAnalysis([
       [20, 30, 30],
       [40, 50, 50],
