@@ -4,6 +4,7 @@ import { mean, sampleCorrelation, sampleCovariance, sampleVariance } from "simpl
 import { describe, expect, it } from "vitest";
 import { itemAnalysis } from "@/lib/classroom/teach-again/item-analysis";
 import { chiSquare2, ellipseAxes, spreadOf } from "@/lib/classroom/teach-again/spread-ellipse";
+import { seeded } from "../../seeded";
 
 const SCORE = fc.integer({ min: 0, max: 100 });
 
@@ -69,6 +70,7 @@ describe("difficulty and discrimination", () => {
           else expect(Math.min(sampleVariance(own), sampleVariance(rest))).toBeLessThan(1e-6);
         }
       }),
+      seeded,
     );
   });
 });
@@ -146,6 +148,7 @@ describe("the spread of marks", () => {
         const along = marks.map(([x, y]) => x * Math.cos(spread.turn) + y * Math.sin(spread.turn));
         expect(sampleVariance(along)).toBeCloseTo(most, 7);
       }),
+      seeded,
     );
   });
 
