@@ -18,6 +18,8 @@ import type { Bounds } from "./view";
 
 /** Pixels of a millimetre of paper that its lines' weights are for. */
 const PX_PER_MM = 3.4;
+/** Seen from close by, lines are this much heavier than on the whole sheet. */
+const CLOSE_LINES = 2;
 /** A wider sheet is laid out as if it were this wide, millimetres, so that its letters and marks can be told on a screen. */
 const WIDEST_MM = 260;
 /** White paper under the lowest lettering, millimetres. */
@@ -63,6 +65,7 @@ export function ResultDrawing({ paper, grade, label, part, children }: Props) {
       bounds={part ?? { ...bounds, bottom: Math.min(bounds.bottom, foot - (FOOT_MM * scaleRatio) / 1000) }}
       scaleRatio={scaleRatio}
       pxPerMm={part ? (PX_PER_MM * (bounds.right - bounds.left)) / (part.right - part.left) : PX_PER_MM}
+      linePxPerMm={part ? CLOSE_LINES * PX_PER_MM : PX_PER_MM}
       label={
         label ??
         `${plane === "plan" ? "The plan as you read it" : "Your whole drawing"}, with the true places in red. The table tells each error.`

@@ -1,9 +1,10 @@
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join as joinPath } from "node:path";
 import AxeBuilder from "@axe-core/playwright";
 import { type Browser, expect, type Page, test } from "@playwright/test";
 import { openStore } from "@/lib/classroom/store/open-store";
+import type { Store } from "@/lib/classroom/store/store";
 import { join, openRoom } from "../classroom/accounts/room";
 import { FILES, marksOf, putDrawnClass } from "../classroom/gradebook/drawn-class";
 import { type ClassServer, sendForm, serveClass, TEACHER } from "./class-server";
@@ -58,9 +59,40 @@ test.beforeAll(async () => {
     .insertInto("class")
     .values({ ...other, created_at: IN_TIME })
     .execute();
+  await putKeptBack(store, room.teacherId, wim);
   await store.close();
   server = await serveClass({}, folder);
 });
+/** Another class of Wim's, whose results are kept back until the homework is due. */
+async function putKeptBack({ db }: Store, teacherId: string, wim: string) {
+  const one = { title: "Second", code: "BBBBBB", keep_days: 0, created_at: IN_TIME, archived: 0 as const };
+  await db
+    .insertInto("class")
+    .values({ ...one, id: "second", teacher_id: teacherId })
+    .execute();
+  const member = await db.selectFrom("member").selectAll().where("id", "=", wim).executeTakeFirstOrThrow();
+  await db
+    .insertInto("member")
+    .values({ ...member, id: "wim-2", class_id: "second" })
+    .execute();
+  const homework = await db.selectFrom("homework").selectAll().executeTakeFirstOrThrow();
+  const later = { id: "later", class_id: "second", feedback: "after-due", due_at: "2099-01-01T00:00:00.000Z" } as const;
+  await db
+    .insertInto("homework")
+    .values({ ...homework, ...later })
+    .execute();
+  const item = await db.selectFrom("homework_item").selectAll().where("id", "=", "floor").executeTakeFirstOrThrow();
+  await db
+    .insertInto("homework_item")
+    .values({ ...item, id: "later-floor", homework_id: "later" })
+    .execute();
+  const handIn = await db.selectFrom("hand_in").selectAll().where("id", "=", "w1").executeTakeFirstOrThrow();
+  await db
+    .insertInto("hand_in")
+    .values({ ...handIn, id: "later-1", item_id: "later-floor", member_id: "wim-2" })
+    .execute();
+}
+
 test.afterAll(async () => {
   await server.close();
   rmSync(folder, { recursive: true, force: true });
@@ -131,6 +163,13 @@ test("a teacher reads the gradebook, changes a score and takes it back, excuses,
   await page.getByRole("button", { name: "Weigh it so" }).click();
   await expect(rows.nth(2).locator(".gradebook-mean")).toHaveText("75");
 
+  // On paper there is the table and nothing to press.
+  await page.emulateMedia({ media: "print" });
+  await expect(page.locator(".gradebook")).toBeVisible();
+  await expect(page.getByRole("button", { name: "Weigh it so" })).toBeHidden();
+  await expect(page.getByRole("button", { name: "Sign out" })).toBeHidden();
+  await page.emulateMedia({ media: "screen" });
+
   const saving = page.waitForEvent("download");
   await page.getByRole("link", { name: "Save the table" }).click();
   const text = readFileSync(await (await saving).path(), "utf8");
@@ -190,6 +229,31 @@ test("a teacher draws on a student's work in red, and the student alone sees it"
   await expect(wim.getByRole("button", { name: "Ring it" })).toHaveCount(0);
   await expectNoSideways(wim);
   await expectNothingFound(wim);
+
+  // What is kept back until it is due is not there for the student, and is for the teacher.
+  expect((await wim.goto(`${server.address}/class/second/work/later-1`))?.status()).toBe(404);
+  expect((await page.goto(`${server.address}/class/second/work/later-1`))?.status()).toBe(200);
+
+  // A finger draws as well, and the page stays where it is under it.
+  const touch = await (
+    await browser.newContext({ viewport: PHONE, hasTouch: true, storageState: await page.context().storageState() })
+  ).newPage();
+  await touch.goto(`${server.address}/class/${classId}/work/t1`);
+  const small = await touch.locator(".work-drawing svg").boundingBox();
+  if (!small) throw new Error("There is a drawing.");
+  const finger = await touch.context().newCDPSession(touch);
+  const [x, y] = [small.x + small.width / 3, small.y + small.height / 2];
+  const at = (dx: number, dy: number) => ({ touchPoints: [{ x: x + dx, y: y + dy }] });
+  await finger.send("Input.dispatchTouchEvent", { type: "touchStart", ...at(0, 0) });
+  for (let step = 1; step <= 10; step++)
+    await finger.send("Input.dispatchTouchEvent", { type: "touchMove", ...at(4 * step, -6 * step) });
+  await finger.send("Input.dispatchTouchEvent", { type: "touchEnd", touchPoints: [] });
+  await expect(touch.locator(".red-pencil")).toHaveCount(1);
+  expect((await touch.locator(".red-pencil").boundingBox())?.height).toBeGreaterThan(40);
+  expect(await touch.evaluate(() => window.scrollY)).toBe(0);
+  await expectNoSideways(touch);
+  await touch.getByRole("button", { name: "Take all back" }).click();
+  await expect(touch.locator(".red-pencil")).toHaveCount(0);
 
   // Nobody else, and nothing else.
   const tess = await asStudent(browser, "Tess");
@@ -264,4 +328,31 @@ test("a folder of marks becomes a gradebook without a store", async ({ page }) =
   expect(readFileSync(await (await saving).path(), "utf8")).toContain("\r\nWim Aalders,,100,100,");
   await page.setViewportSize(PHONE);
   await expectNoSideways(page);
+});
+
+test("a whole folder is chosen, or files are dropped", async ({ page }) => {
+  const chosen = mkdtempSync(joinPath(tmpdir(), "plasterline-week-one-"));
+  for (const name of ["Wim Aalders", "Noor"]) {
+    mkdirSync(joinPath(chosen, name));
+    writeFileSync(joinPath(chosen, name, "points-on-the-floor.marks.json"), JSON.stringify(marksOf(FILES.floor)));
+  }
+  writeFileSync(joinPath(chosen, ".hidden.json"), "{}");
+  await page.goto("/class/folder");
+  await page.getByLabel("Choose a folder").setInputFiles(chosen);
+  await expect(page.getByText("2 files graded, of 2 students.")).toBeVisible();
+  await expect(page.locator(".gradebook tbody th")).toHaveText(["Noor", "Wim Aalders"]);
+  await expect(page.getByRole("heading", { name: "To look at" })).toHaveCount(0);
+  rmSync(chosen, { recursive: true });
+
+  const dataTransfer = await page.evaluateHandle(
+    (text) => {
+      const dropped = new DataTransfer();
+      dropped.items.add(new File([text], "Tess points-on-the-floor.marks.json", { type: "application/json" }));
+      return dropped;
+    },
+    JSON.stringify(marksOf(FILES.floor)),
+  );
+  await page.locator(".folder-drop").dispatchEvent("drop", { dataTransfer });
+  await expect(page.getByText("1 file graded, of 1 student.")).toBeVisible();
+  await expect(page.locator(".gradebook tbody th")).toHaveText(["Tess"]);
 });

@@ -1,6 +1,7 @@
 import { type Exercise, UNITS } from "../../exercise/exercise";
 import { readMarks } from "../../exercise/read-marks";
 import { gradeMarks, unaskedMark } from "../../grading/grade-marks";
+import { breathe } from "./breathe";
 import type { Attempt, Gradebook } from "./gradebook";
 import { makeGradebook } from "./make-gradebook";
 import { nameFromFile } from "./name-from-file";
@@ -25,14 +26,15 @@ const out = (path: string, sentence: string): Doubt => ({ path, taken: false, se
  * Files of marks, graded by the exercises they name: the same gradebook as a class's, with the best where a student sent
  * several for one exercise. Nothing is due here, so nothing is late or missing. Whose a file is comes from its name.
  */
-export function gradeFolder(
+export async function gradeFolder(
   files: readonly FolderFile[],
   findExercise: (id: string) => Exercise | null,
   now: string,
-): GradedFolder {
+): Promise<GradedFolder> {
   const taken: Taken[] = [];
   const doubts: Doubt[] = [];
   for (const { path, text } of files) {
+    await breathe();
     const reading = readMarks(text);
     if (!reading.ok) {
       doubts.push(out(path, "This is no file of marks saved by Plasterline."));

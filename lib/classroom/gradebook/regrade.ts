@@ -3,7 +3,8 @@ import type { Strictness } from "../../exercise/exercise";
 import type { Grade } from "../../grading/grade";
 import type { Store } from "../store/store";
 import { type Written, write } from "../store/write";
-import { gradeAgain } from "./grade-again";
+import { breathe } from "./breathe";
+import { gradeAgain, type Measure, readMeasure } from "./grade-again";
 import { titleOf } from "./read-gradebook";
 
 /** Scores nearer than this are one score: less than any file or page shows. */
@@ -113,13 +114,17 @@ async function work({ db }: Store, { homeworkId, strictness, course }: Regrade):
       return now === undefined ? [] : [[id, now]];
     }),
   );
+  const measures = new Map<string, Measure>();
   const graded: Regraded[] = [];
   const changes: Change[] = [];
   const kept: Preview["kept"][number][] = [];
   for (const { id, item_id, name, score, exercise, marks } of handIns) {
     const file = fileOf(items, files, item_id, exercise);
     const said = { name, exercise: titleOf(items.find((item) => item.id === item_id) as (typeof items)[number]) };
-    const again = gradeAgain(file, marks, strict);
+    const measure = measures.get(file) ?? readMeasure(file, strict);
+    measures.set(file, measure);
+    await breathe();
+    const again = gradeAgain(measure, marks);
     if (!again.ok) {
       kept.push({ ...said, sentence: again.sentence });
       continue;

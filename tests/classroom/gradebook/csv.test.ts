@@ -4,6 +4,7 @@ import { writeCsv } from "@/lib/classroom/gradebook/csv";
 import { gradebookCsv } from "@/lib/classroom/gradebook/gradebook-csv";
 import { makeGradebook } from "@/lib/classroom/gradebook/make-gradebook";
 import { RESULT_COLUMNS, resultsCsv } from "@/lib/classroom/gradebook/results-csv";
+import { seeded } from "../../seeded";
 
 /** A reader of RFC 4180 section 2, written for the test from its grammar alone. */
 function readCsv(text: string): string[][] {
@@ -70,6 +71,7 @@ describe("a table as RFC 4180 has it, https://www.rfc-editor.org/rfc/rfc4180, se
           for (const field of back.flat()) expect(field).not.toMatch(/^\s*[=+\-@]/);
         },
       ),
+      seeded,
     );
   });
 });

@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { gradeAgain } from "@/lib/classroom/gradebook/grade-again";
+import { gradeAgain, readMeasure } from "@/lib/classroom/gradebook/grade-again";
 import type { Store } from "@/lib/classroom/store/store";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { exercisePoints } from "@/lib/exercise/exercise-points";
@@ -78,7 +78,7 @@ export async function putDrawnClass({ db }: Store, classId: string, drawn: reado
   await db.insertInto("homework_item").values(items).execute();
   for (const { id, memberId, item, receivedAt, offMm, habit } of drawn) {
     const marks = JSON.stringify(marksOf(FILES[item], offMm, habit));
-    const graded = gradeAgain(FILES[item], marks, null);
+    const graded = gradeAgain(readMeasure(FILES[item], null), marks);
     if (!graded.ok) throw new Error(graded.sentence);
     await db
       .insertInto("hand_in")

@@ -36,8 +36,8 @@ const grade = (files: Readonly<Record<string, unknown>>) =>
   );
 
 describe("a folder of marks", () => {
-  it("becomes the gradebook, the best of several counting", () => {
-    const { gradebook, doubts, taken } = grade({
+  it("becomes the gradebook, the best of several counting", async () => {
+    const { gradebook, doubts, taken } = await grade({
       [`Wim - ${floor.id}.marks.json`]: marksOf(FILES.floor, [9, 9]),
       [`wim - ${floor.id}.marks (1).json`]: marksOf(FILES.floor),
       [`Noor - ${floor.id}.marks.json`]: marksOf(FILES.floor, [2, 2]),
@@ -91,17 +91,17 @@ describe("a folder of marks", () => {
     ["no name", `${floor.id}.marks.json`, whole, false, "tells no student"],
     ["another version", "Wim.json", { ...whole, version: 99 }, true, "version 99"],
     ["marks wanting", "Wim.json", { ...whole, marks: whole.marks.slice(1) }, true, `lacks ${whole.marks[0]?.point}`],
-  ])("says why of %s", (_, path, marks, taken, words) => {
-    const graded = grade({ [path]: marks });
+  ])("says why of %s", async (_, path, marks, taken, words) => {
+    const graded = await grade({ [path]: marks });
     expect(graded.doubts).toEqual([{ path, taken, sentence: expect.stringContaining(words) }]);
     expect(graded.taken).toBe(taken ? 1 : 0);
     expect(graded.gradebook.rows).toHaveLength(taken ? 1 : 0);
   });
-  it("asks about names of which one begins with the other", () => {
-    const { doubts } = grade({ "Wim.json": whole, "Wim Aalders.json": whole, "Wimke.json": whole });
+  it("asks about names of which one begins with the other", async () => {
+    const { doubts } = await grade({ "Wim.json": whole, "Wim Aalders.json": whole, "Wimke.json": whole });
     expect(doubts).toEqual([{ path: "Wim.json", taken: true, sentence: "Is Wim the same student as Wim Aalders?" }]);
   });
-  it("is an empty gradebook of an empty folder", () => {
-    expect(grade({})).toEqual({ gradebook: { work: [expect.anything()], rows: [] }, doubts: [], taken: 0 });
+  it("is an empty gradebook of an empty folder", async () => {
+    expect(await grade({})).toEqual({ gradebook: { work: [expect.anything()], rows: [] }, doubts: [], taken: 0 });
   });
 });

@@ -196,6 +196,35 @@ onBothEngines("a gradebook kept in a store", ({ newStore }) => {
     expect(item?.exercise).toBe(changed);
   });
 
+  it("grades a variant by what each student had, and takes no course file for it", async () => {
+    const store = await newStore();
+    const { cell, tess } = await drawnClass(store);
+    await store.db.updateTable("homework_item").set({ source: "variant", exercise: null }).execute();
+    const file = JSON.parse(FILES.floor);
+    const changed = JSON.stringify({ ...file, task: { ...file.task, strictness: "drafted" } });
+    const before = await cell(tess, "floor");
+    const regrade = { homeworkId: "week-one", strictness: "as-set", course: new Map([[file.id, changed]]) } as const;
+    const preview = await previewRegrade(store, regrade);
+    expect(preview).toMatchObject({ all: 4, changes: [], kept: [] });
+    expect(await applyRegrade(store, regrade, preview.seal, "0.2.0")).toMatchObject({ ok: true });
+    expect(await cell(tess, "floor")).toEqual(before);
+  });
+
+  it("leaves a student's own due date when it excuses", async () => {
+    const store = await newStore();
+    const { noor, book } = await drawnClass(store);
+    const own = "2026-12-01T12:00:00.000Z";
+    await store.db
+      .insertInto("homework_member")
+      .values({ homework_id: "week-one", member_id: noor, due_at: own, excused: 0, assigned: 1 })
+      .execute();
+    expect((await book()).rows[0]?.cells[0]?.state).toBe("waiting");
+    await excuse(store, { homeworkId: "week-one", memberId: noor, excused: true });
+    await excuse(store, { homeworkId: "week-one", memberId: noor, excused: false });
+    const kept = await store.db.selectFrom("homework_member").selectAll().executeTakeFirst();
+    expect(kept).toMatchObject({ due_at: own, assigned: 1, excused: 0 });
+  });
+
   it("keeps a remark beside the drawing, and shows it when results are shown", async () => {
     const store = await newStore();
     const { wim } = await drawnClass(store);

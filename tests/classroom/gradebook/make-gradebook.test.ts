@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Attempt, GradebookRows, Work } from "@/lib/classroom/gradebook/gradebook";
 import { makeGradebook } from "@/lib/classroom/gradebook/make-gradebook";
 import { weightedMean } from "@/lib/classroom/gradebook/weighted-mean";
+import { seeded } from "../../seeded";
 
 const DUE = "2026-11-10T12:00:00.000Z";
 const BEFORE = "2026-11-09T12:00:00.000Z";
@@ -159,6 +160,7 @@ describe("a student's mean", () => {
         if (mean === null) return there.length === 0;
         return mean >= Math.min(...there) - 1e-6 && mean <= Math.max(...there) + 1e-6;
       }),
+      seeded,
     );
   });
   it("sorts students by name as people do", () => {

@@ -19,7 +19,7 @@ export async function POST(request: Request): Promise<Response> {
     const found = findExercise(course, id);
     return found.kind === "found" ? found.exercise : null;
   };
-  const graded = gradeFolder(form.data.files, find, new Date().toISOString());
+  const graded = await gradeFolder(form.data.files, find, new Date().toISOString());
   return Response.json(
     { ok: true, ...graded, csv: gradebookCsv(graded.gradebook) },
     { headers: { "Cache-Control": "no-store" } },

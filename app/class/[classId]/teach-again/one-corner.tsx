@@ -1,26 +1,22 @@
 "use client";
 
 import { useId, useMemo, useState } from "react";
-import { AtPoint, TrueMark } from "@/app/_sheet/end-marks";
+import { TrueMark } from "@/app/_sheet/end-marks";
 import { ResultDrawing, shownRatio } from "@/app/_sheet/result-drawing";
 import { setRoom } from "@/app/_sheet/set-room";
-import { type Bounds, toPaper } from "@/app/_sheet/view";
 import { SMALL_CLASS } from "@/lib/classroom/teach-again/item-analysis";
 import type { ClassMark } from "@/lib/classroom/teach-again/read-teach-again";
-import { SHARES, saySpread } from "@/lib/classroom/teach-again/say-figures";
-import { ellipseAxes, type Spread, spreadOf } from "@/lib/classroom/teach-again/spread-ellipse";
+import { saySpread } from "@/lib/classroom/teach-again/say-figures";
+import { spreadOf } from "@/lib/classroom/teach-again/spread-ellipse";
 import type { Exercise } from "@/lib/exercise/exercise";
 import type { Grade } from "@/lib/grading/grade";
 import { habitName } from "@/lib/habits/habit-name";
 import { toPaperMm } from "@/lib/measure/scale";
 import { capital, inside } from "@/lib/plan/first-letter";
 import { sayPoint } from "@/lib/plan/say-point";
+import { closeBy } from "./close-by";
+import { CloseFrame, CloudMark, SpreadMarks } from "./cloud";
 import "./one-corner.css";
-
-/** The close view is so many times as wide as high, and shows this much paper at least, millimetres. */
-const WIDE = 1.6;
-const LEAST_HALF_MM = 6;
-const ROOM_MM = 3;
 
 type Props = {
   readonly exercise: Exercise;
@@ -71,19 +67,20 @@ export function OneCorner({ exercise, marks, students }: Props) {
             {part ? (
               <>
                 <SpreadMarks spread={spread} scaleRatio={scaleRatio} />
-                {cloud.map(({ handInId, at }) => (
-                  <AtPoint key={handInId} at={at} scaleRatio={scaleRatio}>
-                    <circle r={4.5} className="cloud-mark" />
-                  </AtPoint>
+                {cloud.map((mark) => (
+                  <CloudMark key={mark.handInId} mark={mark} scaleRatio={scaleRatio} />
                 ))}
                 {truth && <TrueMark at={truth} scaleRatio={scaleRatio} />}
               </>
             ) : (
-              <Frame bounds={close} scaleRatio={scaleRatio} />
+              <CloseFrame bounds={close} scaleRatio={scaleRatio} />
             )}
           </ResultDrawing>
         </div>
       ))}
+      <p className="class-quiet">
+        Dots: marks. Open rings: marks that a habit explains. Blue square: their mean. Red cross: the true place.
+      </p>
       <p>{saySpread(spread, (metres) => toPaperMm(metres, exercise.scaleRatio))}</p>
       {truth && spread.kind === "spread" && <p>{sayOff(spread.mean, truth, exercise.scaleRatio)}</p>}
       {cloud.length < SMALL_CLASS && <p>So few marks, of a class of {students}, say little of any spread.</p>}
@@ -100,69 +97,6 @@ export function OneCorner({ exercise, marks, students }: Props) {
       </details>
     </>
   );
-}
-
-type SpreadProps = { readonly spread: Spread; readonly scaleRatio: number };
-
-/** The mean as a square, and the ellipses that hold half and nearly all of marks spread like these. */
-function SpreadMarks({ spread, scaleRatio }: SpreadProps) {
-  if (spread.kind === "few") return null;
-  const [x, y] = toPaper(spread.mean, scaleRatio);
-  const mean = (
-    <AtPoint at={spread.mean} scaleRatio={scaleRatio}>
-      <path d="M-6 -6H6V6H-6Z" className="cloud-mean" />
-    </AtPoint>
-  );
-  if (spread.kind === "one-place") return mean;
-  const turnDeg = (-spread.turn * 180) / Math.PI;
-  return (
-    <>
-      {SHARES.map((share) => {
-        const [long, short] = ellipseAxes(spread, share).map((metres) => toPaperMm(metres, scaleRatio));
-        return (
-          <ellipse
-            key={share}
-            cx={x}
-            cy={y}
-            rx={long}
-            ry={short}
-            transform={`rotate(${turnDeg} ${x} ${y})`}
-            className={share === SHARES[0] ? "cloud-ring" : "cloud-ring outer"}
-          />
-        );
-      })}
-      {mean}
-    </>
-  );
-}
-
-/** The part of the sheet that holds the marks, the larger ellipse and the truth, with paper round them. */
-function closeBy(
-  cloud: readonly ClassMark[],
-  spread: Spread,
-  truth: readonly [number, number] | undefined,
-  scaleRatio: number,
-): Bounds {
-  const mm = scaleRatio / 1000;
-  const reach = spread.kind === "spread" ? ellipseAxes(spread, SHARES[1])[0] : 0;
-  const about = spread.kind === "few" ? [] : [spread.mean];
-  const places = [...cloud.map(({ at }) => at), ...(truth ? [truth] : []), ...about];
-  const [xs, ys] = [places.map(([x]) => x), places.map(([, y]) => y)];
-  const ends = (values: readonly number[], mean: number | undefined): readonly [number, number] =>
-    mean === undefined
-      ? [Math.min(...values), Math.max(...values)]
-      : [Math.min(...values, mean - reach), Math.max(...values, mean + reach)];
-  const [[left, right], [bottom, top]] = [ends(xs, about[0]?.[0]), ends(ys, about[0]?.[1])];
-  const halfUp = Math.max((top - bottom) / 2, (right - left) / 2 / WIDE, LEAST_HALF_MM * mm) + ROOM_MM * mm;
-  const [x, y] = [(left + right) / 2, (bottom + top) / 2];
-  return { left: x - halfUp * WIDE, right: x + halfUp * WIDE, bottom: y - halfUp, top: y + halfUp };
-}
-
-/** The part that is seen from close by, on the whole sheet. */
-function Frame({ bounds, scaleRatio }: { readonly bounds: Bounds; readonly scaleRatio: number }) {
-  const [x, y] = toPaper([bounds.left, bounds.top], scaleRatio);
-  const [right, bottom] = toPaper([bounds.right, bounds.bottom], scaleRatio);
-  return <rect x={x} y={y} width={right - x} height={bottom - y} className="cloud-frame" />;
 }
 
 function sayOff(mean: readonly [number, number], truth: readonly [number, number], scaleRatio: number): string {
