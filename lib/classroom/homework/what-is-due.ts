@@ -21,9 +21,12 @@ export type DueItem = {
   readonly score: number | null;
   /** Whether the one that counts came late. */
   readonly late: boolean;
+  /** The drawing that counts, once the student may see it beside the truth. */
+  readonly openHandIn: string | null;
 };
 
 export type DueWork = {
+  readonly classId: string;
   readonly homeworkId: string;
   readonly title: string;
   readonly dueAt: string | null;
@@ -52,7 +55,7 @@ async function workOf({ db }: Store, memberId: string, now = new Date()): Promis
   const items = await db.selectFrom("homework_item").selectAll().where("homework_id", "in", ids).execute();
   const handIns = await db
     .selectFrom("hand_in")
-    .select(["item_id", "score", "late", "received_at"])
+    .select(["id", "item_id", "score", "late", "received_at"])
     .where("member_id", "=", memberId)
     .orderBy("received_at")
     .orderBy("id")
@@ -88,7 +91,7 @@ function isOpen({ excused, items }: DueWork): boolean {
 
 type Own = {
   readonly memberId: string;
-  readonly handIns: readonly Pick<HandInTable, "item_id" | "score" | "late" | "received_at">[];
+  readonly handIns: readonly Pick<HandInTable, "id" | "item_id" | "score" | "late" | "received_at">[];
   readonly overrides: ReadonlyMap<string, number>;
 };
 
@@ -102,6 +105,7 @@ function workAt(
   const due = dueAt(homework, terms);
   const released = isReleased(homework, terms, now);
   return {
+    classId: homework.class_id,
     homeworkId: homework.id,
     title: homework.title,
     dueAt: due,
@@ -137,6 +141,7 @@ function itemAt(
     attemptsLeft: attemptsLeft(attempts, rows.length),
     score: released ? (overrides.get(item.id) ?? counting?.score ?? null) : null,
     late: counting?.late === 1,
+    openHandIn: released ? (counting?.id ?? null) : null,
   };
 }
 
