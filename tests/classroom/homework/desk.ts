@@ -56,7 +56,8 @@ export async function set(store: Store, classId: string, other: Partial<SetHomew
 export function marksOf(exercise: Exercise, aside = 0): MarkSet {
   const points = exercisePoints(exercise);
   const marks = exercise.task.marks.map((point) => {
-    const at = points.get(point)?.picture;
+    const known = points.get(point);
+    const at = exercise.task.kind === "picture-to-plan" ? known?.at : known?.picture;
     if (!at) throw new Error(`${point} is not seen.`);
     return { point, at: [at[0] + aside, at[1]] as const, with: "mouse" as const };
   });

@@ -1,13 +1,16 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { checkExercise } from "@/lib/classroom/homework/check-exercise";
 import { dueAt, isLate, isReleased, isSetTo } from "@/lib/classroom/homework/due";
 import { ENGINE_VERSION } from "@/lib/classroom/homework/engine-version";
 import { exerciseFor } from "@/lib/classroom/homework/exercise-for";
 import { countingOf } from "@/lib/classroom/homework/receipt";
 import { variantOrder } from "@/lib/classroom/homework/variant-order";
+import { loadExercises } from "@/lib/exercise/load-exercises";
 import { readExercise } from "@/lib/exercise/read-exercise";
-import { AT, WALLS, wallsExercise } from "./desk";
+import { gradeMarks } from "@/lib/grading/grade-marks";
+import { AT, marksOf, WALLS, wallsExercise } from "./desk";
 
 const NOON = AT("12:00").toISOString();
 const EVENING = AT("18:00").toISOString();
@@ -105,6 +108,20 @@ describe("the exercise that a student gets", () => {
     for (const exercise of [null, "", "[]", "{", '{"task": {}}'])
       expect(exerciseFor({ ...item, exercise }, plain, "wim")).toBeNull();
     expect(exerciseFor({ ...item, source: "variant", unit: "attic", level: 1 }, plain, "wim")).toBeNull();
+  });
+
+  it("is sound and perfect marks score 100, whichever of the course is set and however strictly", async () => {
+    const strict = { strictness: "drafted", hints: "none", feedback: "after-due" } as const;
+    const course = (await loadExercises("exercises")).flatMap((entry) => (entry.ok ? [entry] : []));
+    expect(course.length).toBeGreaterThan(30);
+    for (const { file } of course) {
+      const exercise = readFileSync(`exercises/${file}`, "utf8");
+      const given = exerciseFor({ ...item, exercise }, strict, "wim");
+      expect([file, given && checkExercise(given.text)]).toEqual([file, { ok: true, exercise: given?.exercise }]);
+      if (!given) continue;
+      const grade = gradeMarks(given.exercise, marksOf(given.exercise));
+      expect([file, grade.score]).toEqual([file, 100]);
+    }
   });
 
   it("spreads seeds: a thousand students share fewer than a lot drawn by chance would twice over", () => {
