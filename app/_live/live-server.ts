@@ -33,7 +33,10 @@ export function openLive(store: Store): Promise<Live> {
 async function open(store: Store): Promise<Live> {
   const secret = await cookieSecret(store);
   const hub = store.engine === "postgres" ? await makePostgresHub(store) : makeLocalHub();
-  return { rooms: makeLiveRooms(store, hub), pace: makePace(), secret };
+  const rooms = makeLiveRooms(store, hub);
+  // A server that is told to stop waits for whoever is still connected, and a phone stays connected.
+  for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => void rooms.close().catch(() => {}));
+  return { rooms, pace: makePace(), secret };
 }
 
 /** The classroom with its live part, for routes that are not forms. */

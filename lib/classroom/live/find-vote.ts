@@ -5,7 +5,7 @@ import type { Store } from "../store/store";
 import type { VoteTable } from "../store/tables";
 
 /** A vote's code lets people in for so long: a lesson, and no evening of trying codes. */
-export const CODE_HOURS = 4;
+const CODE_HOURS = 4;
 const HOUR_MS = 60 * 60 * 1000;
 
 /**
@@ -13,6 +13,11 @@ const HOUR_MS = 60 * 60 * 1000;
  * a thousand while one is fresh (eighteen letters to the sixth are thirty-four million). All that is won is a guest's place.
  */
 export const VOTE_CODE_LIMIT: Limit = { name: "vote-code", most: 1500, seconds: 15 * 60 };
+
+/** Votes opened after this may be joined. */
+export function freshSince(now: Date): string {
+  return new Date(now.getTime() - CODE_HOURS * HOUR_MS).toISOString();
+}
 
 export type Vote = Readonly<VoteTable>;
 
@@ -47,12 +52,11 @@ export async function findVoteByCode(
 ): Promise<FoundByCode> {
   const tried = await countTry(store, VOTE_CODE_LIMIT, address, now);
   if (!tried.allowed) return { kind: "too-many", waitS: tried.waitS };
-  const since = new Date(now.getTime() - CODE_HOURS * HOUR_MS).toISOString();
   const vote = await store.db
     .selectFrom("vote")
     .selectAll()
     .where("code", "=", cleanCode(written))
-    .where("opened_at", ">", since)
+    .where("opened_at", ">", freshSince(now))
     .executeTakeFirst();
   return vote ? { kind: "found", vote } : { kind: "unknown" };
 }

@@ -7,11 +7,18 @@ import { liveState, versionOf } from "./live-state";
 const PAUSE_MS = 200;
 
 /** What is sent to one who looks: lines of an event stream, as https://html.spec.whatwg.org/multipage/server-sent-events.html has them. */
-export type Send = (lines: string) => void;
+export type Looker = {
+  readonly send: (lines: string) => void;
+  /** The server stops: a stream that stays open would keep it from it. */
+  readonly end: () => void;
+};
 
 export type LiveRooms = {
-  /** Sends the whole state of a vote at once, unless it is the one last seen, and each new one as it comes. Returns how to leave. */
-  readonly enter: (voteId: string, lastSeen: string | null, send: Send) => () => void;
+  /**
+   * Sends the whole state of a vote at once, unless it is the one last seen, and each new one as it comes. Returns how to leave,
+   * or null where too many look already, and when the server stops.
+   */
+  readonly enter: (voteId: string, lastSeen: string | null, looker: Looker) => (() => void) | null;
   /** A guess was kept: those who look are told, soon and together. */
   readonly placed: (voteId: string) => void;
   /** The vote has moved on: those who look are told now. */
@@ -20,19 +27,23 @@ export type LiveRooms = {
 };
 
 type Room = {
-  readonly looking: Set<Send>;
+  readonly looking: Set<Looker>;
   readonly latest: () => { readonly version: string; readonly event: string } | null;
   readonly leave: () => void;
 };
 
-/** Sent while nothing happens, so that no proxy takes the silence for the end, and a phone that is gone is noticed. */
-const HEARTBEAT_MS = 15_000;
-const HEARTBEAT = ": still here\n\n";
+/** Sent while nothing happens: no proxy takes the silence for the end, and a phone that hears none for long comes in anew. */
+export const HEARTBEAT_MS = 15_000;
+const HEARTBEAT = "event: beat\ndata:\n\n";
+
+/** Pages that look at one vote by one process; each keeps a connection. */
+const MOST_LOOKING = 4000;
 
 /** The votes that somebody looks at by this process, and who does. The state is read once for all who look. */
 export function makeLiveRooms(store: Store, hub: Hub): LiveRooms {
   const rooms = new Map<string, Room>();
   const tellers = new Map<string, ReturnType<typeof coalesce>>();
+  let closed = false;
 
   const roomOf = (voteId: string): Room => {
     const known = rooms.get(voteId);
@@ -51,13 +62,15 @@ export function makeLiveRooms(store: Store, hub: Hub): LiveRooms {
     return made;
   };
   return {
-    enter: (voteId, lastSeen, send) => {
+    enter: (voteId, lastSeen, looker) => {
+      if (closed) return null;
       const room = roomOf(voteId);
-      room.looking.add(send);
+      if (room.looking.size >= MOST_LOOKING) return null;
+      room.looking.add(looker);
       const latest = room.latest();
-      if (latest && latest.version !== lastSeen) send(latest.event);
+      if (latest && latest.version !== lastSeen) looker.send(latest.event);
       return () => {
-        room.looking.delete(send);
+        room.looking.delete(looker);
         if (room.looking.size > 0 || rooms.get(voteId) !== room) return;
         rooms.delete(voteId);
         room.leave();
@@ -66,7 +79,12 @@ export function makeLiveRooms(store: Store, hub: Hub): LiveRooms {
     placed: (voteId) => tellerOf(voteId).call(),
     moved: (voteId) => hub.tell(voteId),
     close: async () => {
-      for (const room of rooms.values()) room.leave();
+      closed = true;
+      for (const room of [...rooms.values()]) {
+        for (const { end } of [...room.looking]) end();
+        room.leave();
+      }
+      rooms.clear();
       for (const teller of tellers.values()) teller.stop();
       await hub.close();
     },
@@ -74,7 +92,7 @@ export function makeLiveRooms(store: Store, hub: Hub): LiveRooms {
 }
 
 function openRoom(store: Store, hub: Hub, voteId: string): Room {
-  const looking = new Set<Send>();
+  const looking = new Set<Looker>();
   let latest: { version: string; event: string } | null = null;
   const look = coalesce(async () => {
     const state = await liveState(store, voteId).catch(() => null);
@@ -83,11 +101,11 @@ function openRoom(store: Store, hub: Hub, voteId: string): Room {
     const version = versionOf(state);
     if (latest?.version === version) return;
     latest = { version, event: `id: ${version}\ndata: ${JSON.stringify(state)}\n\n` };
-    for (const send of looking) send(latest.event);
+    for (const { send } of [...looking]) send(latest.event);
   }, PAUSE_MS);
   const stopHearing = hub.hear(voteId, look.call);
   const heart = setInterval(() => {
-    for (const send of looking) send(HEARTBEAT);
+    for (const { send } of [...looking]) send(HEARTBEAT);
     look.call();
   }, HEARTBEAT_MS);
   heart.unref();

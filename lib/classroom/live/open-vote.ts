@@ -5,6 +5,7 @@ import { makeClass } from "../accounts/classes";
 import { makeCode } from "../accounts/code";
 import type { Store } from "../store/store";
 import { write } from "../store/write";
+import { freshSince } from "./find-vote";
 import { freezeExercise } from "./freeze-exercise";
 import { placeStep } from "./place-step";
 import { FIRST_STAGE } from "./vote-stage";
@@ -20,8 +21,8 @@ export type OpenedVote = {
   readonly voteId: string;
   readonly code: string;
   readonly classId: string;
-  /** Votes of the class that this one ended. */
-  readonly ended: readonly string[];
+  /** The votes of the class that phones may still be at: they are closed now, and go on to this one. */
+  readonly before: readonly string[];
 };
 
 /**
@@ -38,12 +39,17 @@ export async function openVote(
   const voteId = randomUUID();
   const frozen = freezeExercise(exercise);
   const opened = await write(store, async (all) => {
-    const ended = await all
+    await all
       .updateTable("vote")
       .set({ state: "closed" })
       .where("class_id", "=", classId)
       .where("state", "<>", "closed")
-      .returning("id")
+      .execute();
+    const before = await all
+      .selectFrom("vote")
+      .select("id")
+      .where("class_id", "=", classId)
+      .where("opened_at", ">", freshSince(now))
       .execute();
     for (let draw = 0; draw < MOST_DRAWS; draw++) {
       const code = makeCode();
@@ -61,7 +67,7 @@ export async function openVote(
         .onConflict((clash) => clash.column("code").doNothing())
         .returning("id")
         .executeTakeFirst();
-      if (put) return { code, ended: ended.map(({ id }) => id) };
+      if (put) return { code, before: before.map(({ id }) => id) };
     }
     throw new Error("Codes are drawn so that a free one is soon found.");
   });

@@ -30,7 +30,11 @@ function looker() {
     if (id) ids.push(id);
     if (data) states.push(JSON.parse(data));
   };
-  return { ids, states, send, last: () => states.at(-1) };
+  let ended = false;
+  const end = () => {
+    ended = true;
+  };
+  return { ids, states, send, end, last: () => states.at(-1), ended: () => ended };
 }
 
 onBothEngines("looking at a vote", ({ engine, newStore }) => {
@@ -42,7 +46,7 @@ onBothEngines("looking at a vote", ({ engine, newStore }) => {
     const voteId = await openOne(store);
     const rooms = makeLiveRooms(store, await hubOf(store));
     const one = looker();
-    const leave = rooms.enter(voteId, null, one.send);
+    const leave = rooms.enter(voteId, null, one);
     await vi.waitFor(() => expect(one.last()).toMatchObject({ round: 1, state: "open", placed: 0 }), SOON);
     const begun = performance.now();
     for (let i = 0; i < 40; i++) {
@@ -60,17 +64,19 @@ onBothEngines("looking at a vote", ({ engine, newStore }) => {
 
     // Who comes back has lost nothing, and is not sent again what they have.
     const [behind, upToDate] = [looker(), looker()];
-    rooms.enter(voteId, "1.open.3.", behind.send);
-    rooms.enter(voteId, one.ids.at(-1) ?? null, upToDate.send);
+    rooms.enter(voteId, "1.open.3.", behind);
+    rooms.enter(voteId, one.ids.at(-1) ?? null, upToDate);
     expect(behind.last()).toMatchObject({ state: "revealed", placed: 40 });
     expect(upToDate.states).toEqual([]);
-    leave();
+    leave?.();
     const had = one.states.length;
     await moveVote(store, { voteId, round: 1, move: "again" });
     await rooms.moved(voteId);
     await vi.waitFor(() => expect(upToDate.last()).toMatchObject({ round: 2, state: "open", placed: 0 }), SOON);
     expect(one.states.length).toBe(had);
     await rooms.close();
+    expect([one.ended(), upToDate.ended()]).toEqual([false, true]);
+    expect(rooms.enter(voteId, null, looker())).toBeNull();
   });
 
   it("has no guess and no true point in what it sends before that is shown", async () => {
@@ -78,7 +84,7 @@ onBothEngines("looking at a vote", ({ engine, newStore }) => {
     const voteId = await openOne(store);
     const rooms = makeLiveRooms(store, await hubOf(store));
     const sent: string[] = [];
-    rooms.enter(voteId, null, (lines) => sent.push(lines));
+    rooms.enter(voteId, null, { send: (lines) => sent.push(lines), end: () => {} });
     await putGuess(store, { voteId, round: 1, person: "wim", at: [1.2345, 6.789] });
     rooms.placed(voteId);
     await moveVote(store, { voteId, round: 1, move: "show" });
@@ -108,8 +114,8 @@ describe.skipIf(!hasPostgres)("several server processes, PostgreSQL", () => {
       makeLiveRooms(there, await makePostgresHub(there)),
     ];
     const [one, other] = [looker(), looker()];
-    ours.enter(voteId, null, one.send);
-    theirs.enter(voteId, null, other.send);
+    ours.enter(voteId, null, one);
+    theirs.enter(voteId, null, other);
     await putGuess(here, { voteId, round: 1, person: "a", at: [1, 1] });
     ours.placed(voteId);
     await putGuess(there, { voteId, round: 1, person: "b", at: [1, 1] });
@@ -128,7 +134,7 @@ describe.skipIf(!hasPostgres)("several server processes, PostgreSQL", () => {
     const hub = await makePostgresHub(store);
     const rooms = makeLiveRooms(store, hub);
     const one = looker();
-    rooms.enter(voteId, null, one.send);
+    rooms.enter(voteId, null, one);
     await vi.waitFor(() => expect(one.last()?.state).toBe("open"), SOON);
     const { rows } = await import("kysely").then(({ sql }) =>
       sql`select pg_terminate_backend(pid) from pg_stat_activity

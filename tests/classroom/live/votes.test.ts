@@ -112,7 +112,7 @@ onBothEngines("votes", ({ newStore }) => {
     await moveVote(store, { voteId, round: 1, move: "show" });
     expect(await liveState(store, voteId)).toMatchObject({ state: "revealed", truth: null });
     const next = await openOne(store, "C.foot");
-    expect(next.ended).toEqual([voteId]);
+    expect(next.before).toEqual([voteId]);
     expect(await liveState(store, voteId)).toMatchObject({
       state: "closed",
       truth: exercisePoints(exercise).get("B.foot")?.picture,

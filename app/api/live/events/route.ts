@@ -14,6 +14,8 @@ const HEADERS = {
   // A stream that is packed or gathered on its way comes too late.
   "Cache-Control": "no-store, no-transform",
   "X-Accel-Buffering": "no",
+  // Or the browser would come back by the same line to a server that has stopped listening and waits for its lines to end.
+  Connection: "close",
 };
 
 /** A vote (`?vote=`) as it happens: its stage and how many have placed their mark, for whoever was let in. */
@@ -47,7 +49,7 @@ export async function GET(request: Request): Promise<Response> {
           controller.enqueue(encoder.encode(lines));
         };
         send(`retry: ${RETRY_MS + Math.round(Math.random() * RETRY_SPREAD_MS)}\n\n`);
-        leave = live.rooms.enter(voteId, headers.get("last-event-id"), send);
+        leave = live.rooms.enter(voteId, headers.get("last-event-id"), { send, end });
         if (!leave) return end();
         request.signal.addEventListener("abort", end, { once: true });
       },

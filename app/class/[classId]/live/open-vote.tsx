@@ -1,6 +1,6 @@
 "use client";
 
-import { type FormEvent, useState } from "react";
+import { type FormEvent, useId, useState } from "react";
 import { Press } from "@/app/_parts/press";
 import { Complaint } from "../../field";
 import { useSend } from "../../use-send";
@@ -25,30 +25,45 @@ export function OpenVote({ classId, choices }: { readonly classId: string; reado
   };
   return (
     <form className="class-form" onSubmit={submit}>
-      <label className="field">
-        <span>Exercise</span>
-        <select className="look-list" value={exerciseId} onChange={(event) => setExerciseId(event.target.value)}>
-          {choices.map(({ id, title }) => (
-            <option key={id} value={id}>
-              {title}
-            </option>
-          ))}
-        </select>
-      </label>
-      <label className="field">
-        <span>Point</span>
-        <select className="look-list" value={known?.name ?? ""} onChange={(event) => setPoint(event.target.value)}>
-          {chosen?.points.map(({ name, words }) => (
-            <option key={name} value={name}>
-              {words}
-            </option>
-          ))}
-        </select>
-      </label>
+      <Chooser
+        label="Exercise"
+        value={exerciseId}
+        onChoose={setExerciseId}
+        options={choices.map(({ id, title }) => ({ value: id, words: title }))}
+      />
+      <Chooser
+        label="Point"
+        value={known?.name ?? ""}
+        onChoose={setPoint}
+        options={chosen?.points.map(({ name, words }) => ({ value: name, words })) ?? []}
+      />
       <Complaint>{complaint}</Complaint>
       <Press type="submit" weight="main" aria-disabled={sending}>
         Everyone places it
       </Press>
     </form>
+  );
+}
+
+type ChooserProps = {
+  readonly label: string;
+  readonly value: string;
+  readonly onChoose: (value: string) => void;
+  readonly options: readonly { readonly value: string; readonly words: string }[];
+};
+
+function Chooser({ label, value, onChoose, options }: ChooserProps) {
+  const id = useId();
+  return (
+    <div className="field">
+      <label htmlFor={id}>{label}</label>
+      <select id={id} className="look-list" value={value} onChange={(event) => onChoose(event.target.value)}>
+        {options.map((option) => (
+          <option key={option.value} value={option.value}>
+            {option.words}
+          </option>
+        ))}
+      </select>
+    </div>
   );
 }

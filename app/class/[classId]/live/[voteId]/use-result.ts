@@ -18,6 +18,8 @@ export function useResult(voteId: string, { round, state }: VoteStage): VoteResu
         const answer = await fetch(`/api/live/result?vote=${encodeURIComponent(voteId)}`);
         if (!answer.ok) throw new Error("No result.");
         const found = (await answer.json()) as VoteResult;
+        // An answer that was asked for before the last move says nothing of this one.
+        if (found.stage.round !== round || found.stage.state !== state) throw new Error("No result yet.");
         if (!gone) setResult(found);
       } catch {
         if (!gone) again = setTimeout(ask, AGAIN_MS);
@@ -30,5 +32,5 @@ export function useResult(voteId: string, { round, state }: VoteStage): VoteResu
       clearTimeout(again);
     };
   }, [voteId, round, state]);
-  return result?.stage.round === round && result.stage.state === state ? result : null;
+  return result;
 }
