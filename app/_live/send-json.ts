@@ -6,7 +6,7 @@ export type Reply = {
 };
 
 /** What a server that cannot be reached would say. */
-export const UNREACHED: Reply = {
+const UNREACHED: Reply = {
   ok: false,
   reason: "unreached",
   sentence: "The server cannot be reached just now.",

@@ -13,7 +13,7 @@ export type Spread =
 export type Cloud = { readonly count: number; readonly mean: Place | null; readonly spread: Spread };
 
 /** So many marks there must be before their scatter is drawn: two always lie on a line. */
-export const LEAST_FOR_SPREAD = 3;
+const LEAST_FOR_SPREAD = 3;
 
 /** The share of marks that the ellipse holds, if they scatter as a normal distribution in the plane. */
 export const HELD_SHARE = 2 / 3;

@@ -33,7 +33,7 @@ type Room = {
 };
 
 /** Sent while nothing happens: no proxy takes the silence for the end, and a phone that hears none for long comes in anew. */
-export const HEARTBEAT_MS = 15_000;
+const HEARTBEAT_MS = 15_000;
 const HEARTBEAT = "event: beat\ndata:\n\n";
 
 /** Pages that look at one vote by one process; each keeps a connection. */

@@ -16,7 +16,6 @@ export const OpenVoteRequest = z.strictObject({
 export const VoteRequest = z.strictObject({ voteId: id });
 export const MoveVoteRequest = z.strictObject({ voteId: id, round, move: z.enum(VOTE_MOVES) });
 export const GuessRequest = z.strictObject({ voteId: id, round, at: z.tuple([metres, metres]) });
-export const FindVoteRequest = z.strictObject({ code: z.string().max(20, "The code has six letters.") });
 
 /** A guess is a few dozen bytes. */
 export const MOST_GUESS_BYTES = 1024;
