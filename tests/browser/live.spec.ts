@@ -116,8 +116,8 @@ test("ten phones place a point twice, and the screen at the front shows both clo
   await expect(front.locator("[data-cloud]")).toBeVisible();
   await expect(front.locator(".cloud-mark")).toHaveCount(10);
   await expect(front.locator(".cloud-spread")).toHaveCount(1);
-  await expect(front.locator(".vote-share")).toHaveText("3 of 10 right, 30 %.");
-  await expect(front.locator(".vote-advice")).toContainText("Fewer than 35 % are right");
+  await expect(front.locator(".vote-share")).toHaveText("3 of 10 right, 30\u00a0%.");
+  await expect(front.locator(".vote-advice")).toContainText("Fewer than 35\u00a0% are right");
   // The true point is kept back until it is told.
   await expect(front.locator("[data-true]")).toHaveCount(0);
   await expect(touched.locator(".true-mark")).toHaveCount(0);
@@ -132,8 +132,8 @@ test("ten phones place a point twice, and the screen at the front shows both clo
   await expect(front.locator("[data-cloud='2'] [data-round]")).toHaveCount(2);
   await expect(front.locator(".cloud-mark")).toHaveCount(20);
   await expect(front.locator(".vote-share")).toHaveText([
-    "Round 1 (triangles): 3 of 10 right, 30 %.",
-    "Round 2 (rings): 9 of 10 right, 90 %.",
+    "Round 1 (triangles): 3 of 10 right, 30\u00a0%.",
+    "Round 2 (rings): 9 of 10 right, 90\u00a0%.",
   ]);
   await expect(touched.getByRole("status")).toContainText("Right, within the tolerance");
   await expect(lost.getByRole("status")).toContainText("mm of paper from the true point");

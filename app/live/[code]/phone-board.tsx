@@ -90,6 +90,7 @@ export function PhoneBoard({ exercise, step, placing, state, joined, lost, child
       <header className="live-head">
         <h1>{step.title}</h1>
         <p>{state.round > 1 ? `Round ${state.round}` : exercise.title}</p>
+        <p className="live-where">{step.sentence}</p>
       </header>
       <section className="live-place" data-marked="" aria-label={capital(marked)}>
         <div className="live-tools">

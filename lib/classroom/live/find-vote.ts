@@ -38,6 +38,16 @@ export async function findVote(
   return { vote, subject: { classId: vote.class_id, teacherId } };
 }
 
+/** Whose class a vote belongs to, without the exercise that it carries: asked for with every guess. */
+export async function voteSubject({ db }: Store, voteId: string): Promise<Subject | undefined> {
+  return db
+    .selectFrom("vote")
+    .innerJoin("class", "class.id", "vote.class_id")
+    .select(["class.id as classId", "class.teacher_id as teacherId"])
+    .where("vote.id", "=", voteId)
+    .executeTakeFirst();
+}
+
 export type FoundByCode =
   | { readonly kind: "found"; readonly vote: Vote }
   | { readonly kind: "unknown" }

@@ -1,8 +1,11 @@
 import { type DemonstrationStep, SHEET_PARTS } from "../../drawing/demonstration/demonstration-step";
+import { sayAcross, sayDepth } from "../../drawing/demonstration/say-place";
 import type { Exercise } from "../../exercise/exercise";
-import { exercisePoints } from "../../exercise/exercise-points";
+import { exercisePoints, type ProjectedPoint } from "../../exercise/exercise-points";
+import { printLength } from "../../measure/print-length";
 import { capital } from "../../plan/first-letter";
 import { sayPoint } from "../../plan/say-point";
+import { floorHeight } from "../../stage/stage";
 
 /**
  * The step of a demonstration at which everyone places a point: the empty sheet with all that is given or was asked before it
@@ -22,7 +25,9 @@ export function placeStep(exercise: Exercise, name: string): DemonstrationStep |
     point: name,
     title: capital(sayPoint(point)),
     part: exercise.title,
-    sentence: "",
+    sentence: reading
+      ? `The picture shows ${sayPoint(point)} here. Where does it stand on the plan?`
+      : sayWhere(exercise, point),
     note: { worth: "", watch: [], ask: "" },
     shown: {
       parts: SHEET_PARTS,
@@ -35,4 +40,11 @@ export function placeStep(exercise: Exercise, name: string): DemonstrationStep |
       finished: false,
     },
   };
+}
+
+/** Where the plan has it, and how high it is, which no plan shows. */
+function sayWhere({ stage, units }: Exercise, { at: [x, y, z], onFloor, base }: ProjectedPoint): string {
+  const place = capital(`${sayAcross(x, units)}, ${sayDepth(y, units)}`);
+  if (onFloor && base === 0) return `${place}.`;
+  return `${place}; ${printLength(z - floorHeight(stage, y), units)} above the floor.`;
 }

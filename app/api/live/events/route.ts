@@ -1,7 +1,7 @@
 import { openLiveClassroom } from "@/app/_live/live-server";
 import { whoPlaces } from "@/app/_live/who-places";
 import { mayDo } from "@/lib/classroom/access/may-do";
-import { findVote } from "@/lib/classroom/live/find-vote";
+import { voteSubject } from "@/lib/classroom/live/find-vote";
 
 /** A browser that lost the stream comes back after this time, in milliseconds; not all at the same moment. */
 const RETRY_MS = 1000;
@@ -25,9 +25,9 @@ export async function GET(request: Request): Promise<Response> {
   const { classroom, live } = opened;
   const { headers } = request;
   const voteId = new URL(request.url).searchParams.get("vote") ?? "";
-  const found = await findVote(classroom.store, voteId);
+  const subject = await voteSubject(classroom.store, voteId);
   const person = await classroom.whoIs(headers);
-  if (!found || !(mayDo(person, "see-vote", found.subject) || whoPlaces(headers, person, found.subject, live.secret)))
+  if (!subject || !(mayDo(person, "see-vote", subject) || whoPlaces(headers, person, subject, live.secret)))
     return new Response("This is not yours to see.", { status: 403 });
 
   const encoder = new TextEncoder();

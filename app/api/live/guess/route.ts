@@ -1,7 +1,7 @@
 import { openLive } from "@/app/_live/live-server";
 import { whoPlaces } from "@/app/_live/who-places";
 import { type Answer, handlePost } from "@/app/_server/handle-post";
-import { findVote } from "@/lib/classroom/live/find-vote";
+import { voteSubject } from "@/lib/classroom/live/find-vote";
 import { putGuess } from "@/lib/classroom/live/put-guess";
 import { GuessRequest, MOST_GUESS_BYTES } from "@/lib/classroom/live/requests";
 
@@ -17,9 +17,9 @@ const TOO_FAST: Answer = { ok: false, reason: "too-many", sentence: "Not so fast
 export const POST = handlePost(
   GuessRequest,
   async ({ value: { voteId, round, at }, person, store, headers }) => {
-    const found = await findVote(store, voteId);
+    const subject = await voteSubject(store, voteId);
     const { rooms, pace, secret } = await openLive(store);
-    const who = found && whoPlaces(headers, person, found.subject, secret);
+    const who = subject && whoPlaces(headers, person, subject, secret);
     if (!who) return NO_PLACE;
     if (!pace.take(who, performance.now())) return TOO_FAST;
     const put = await putGuess(store, { voteId, round, person: who, at });

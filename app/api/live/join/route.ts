@@ -4,7 +4,7 @@ import { readClient } from "@/app/_server/client";
 import { type Answer, handlePost } from "@/app/_server/handle-post";
 import { tooMany } from "@/lib/classroom/accounts/answer";
 import { countTry, type Limit } from "@/lib/classroom/accounts/tries";
-import { findVote } from "@/lib/classroom/live/find-vote";
+import { voteSubject } from "@/lib/classroom/live/find-vote";
 import { guestOf, makeGuestToken } from "@/lib/classroom/live/guest-token";
 import { guessesBy } from "@/lib/classroom/live/put-guess";
 import { VoteRequest } from "@/lib/classroom/live/requests";
@@ -21,10 +21,10 @@ const GONE: Answer = {
 
 /** Someone comes to a vote: they are given a guest's token unless they are known, and get back what they placed before. */
 export const POST = handlePost(VoteRequest, async ({ value: { voteId }, person, store, headers, address }) => {
-  const found = await findVote(store, voteId);
-  if (!found) return GONE;
+  const subject = await voteSubject(store, voteId);
+  if (!subject) return GONE;
   const { secret } = await openLive(store);
-  const known = whoPlaces(headers, person, found.subject, secret);
+  const known = whoPlaces(headers, person, subject, secret);
   if (known) return { ok: true, mine: await guessesBy(store, voteId, known) };
   const joining = await countTry(store, GUEST_LIMIT, address);
   if (!joining.allowed) return tooMany(joining.waitS);

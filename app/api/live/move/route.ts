@@ -1,14 +1,14 @@
 import { openLive } from "@/app/_live/live-server";
 import { FORBIDDEN, handlePost } from "@/app/_server/handle-post";
 import { mayDo } from "@/lib/classroom/access/may-do";
-import { findVote } from "@/lib/classroom/live/find-vote";
+import { voteSubject } from "@/lib/classroom/live/find-vote";
 import { moveVote } from "@/lib/classroom/live/move-vote";
 import { MoveVoteRequest } from "@/lib/classroom/live/requests";
 
 /** The teacher shows the marks, shows the true point, or has everyone place it again. */
 export const POST = handlePost(MoveVoteRequest, async ({ value, person, store }) => {
-  const found = await findVote(store, value.voteId);
-  if (!found || !mayDo(person, "run-vote", found.subject)) return FORBIDDEN;
+  const subject = await voteSubject(store, value.voteId);
+  if (!subject || !mayDo(person, "run-vote", subject)) return FORBIDDEN;
   const moved = await moveVote(store, value);
   if (!moved.ok) return moved;
   const { rooms } = await openLive(store);

@@ -13,6 +13,7 @@ import { placeStep } from "@/lib/classroom/live/place-step";
 import type { DemonstrationStep } from "@/lib/drawing/demonstration/demonstration-step";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { CloudDrawing } from "./cloud-drawing";
+import { CloudZoom } from "./cloud-zoom";
 import { FrontPresses } from "./front-presses";
 import { ResultWords } from "./result-words";
 import { useResult } from "./use-result";
@@ -76,6 +77,7 @@ function Screen({ classId, voteId, exercise, step, first, code, address, guessed
           {step.title}
           {state.round > 1 && <span className="vote-quiet"> Round {state.round}</span>}
         </h1>
+        <p className="vote-quiet">{step.sentence}</p>
         {open ? (
           <>
             <div className="front-join">
@@ -111,6 +113,7 @@ function Screen({ classId, voteId, exercise, step, first, code, address, guessed
           state={state}
           advice={result?.rounds.at(-1)?.advice ?? null}
         />
+        {result && <CloudZoom plane={marked} about={result.truth ?? result.rounds.at(-1)?.cloud.mean ?? null} />}
         <div className="front-other">
           <VotePane
             plane={other}

@@ -5,7 +5,8 @@ import { toPaperMm } from "@/lib/measure/scale";
 /** Fewer marks than this say little of a class; common practice, no source. */
 const FEW = 8;
 
-const percent = (share: number) => `${Math.round(share * 100)} %`;
+/** The sign never stands on a line by itself. */
+const percent = (share: number) => `${Math.round(share * 100)}\u00a0%`;
 
 const ADVICE: Readonly<Record<Advice, string>> = {
   explain: `Fewer than ${percent(WORTH_AGAIN.least)} are right. Explain it once more before they place it again.`,
