@@ -11,6 +11,7 @@ import { votesOfClass } from "@/lib/classroom/live/find-vote";
 import { thawExercise } from "@/lib/classroom/live/freeze-exercise";
 import { placeStep } from "@/lib/classroom/live/place-step";
 import { ClassFrame } from "../../class-frame";
+import { ClassPaths } from "../../class-paths";
 import { Closed } from "../../closed";
 import { Part } from "../../part";
 import { OpenVote } from "./open-vote";
@@ -42,6 +43,7 @@ export default async function ClassLivePage({ params }: Props) {
   const votes = (await votesOfClass(store, classId)).slice(0, LISTED);
   return (
     <ClassFrame title="Everyone places it" name={person.name}>
+      <ClassPaths classId={classId} here="/live" />
       <Part
         id="open"
         title="Open one"
