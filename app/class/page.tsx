@@ -12,6 +12,8 @@ import { Closed } from "./closed";
 import { FirstRun, WaysIn } from "./doors";
 import { MakeClass } from "./make-class";
 import { Part } from "./part";
+import { SendHomework } from "./send-homework";
+import { StudentWork } from "./student-work";
 
 export const metadata: Metadata = { title: "Class" };
 
@@ -51,6 +53,11 @@ async function Teacher({ store, userId, name }: Props) {
           ))}
         </ul>
       </Part>
+      <Part id="folder" title="A folder of marks" note="For a class that hands in by file, without joining.">
+        <div className="class-presses">
+          <PressLink href="/class/folder">Grade saved marks</PressLink>
+        </div>
+      </Part>
       <Part id="make" title="A new class" note="It gets a code of six letters, which your students join by.">
         <MakeClass />
       </Part>
@@ -62,6 +69,10 @@ async function Student({ store, userId, name }: Props) {
   const classes = await classesOfStudent(store, userId);
   return (
     <ClassFrame title="Your class" name={name}>
+      <SendHomework />
+      {classes.map(({ memberId, title }) => (
+        <StudentWork key={memberId} store={store} memberId={memberId} title={classes.length > 1 ? title : null} />
+      ))}
       <Part id="classes" title={classes.length === 1 ? "Class" : "Classes"}>
         {classes.length === 0 && (
           <p>You are in no class just now. Join one with the code that your teacher gives you.</p>

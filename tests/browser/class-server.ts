@@ -13,6 +13,9 @@ export type ClassServer = {
   readonly close: () => Promise<void>;
 };
 
+/** How long a server that was asked to stop is waited for, milliseconds. */
+const PATIENCE_MS = 3000;
+
 /** Serves the built pages with a class's store of its own: a new folder, or one that is given. */
 export async function serveClass(env: Readonly<Record<string, string>> = {}, given?: string): Promise<ClassServer> {
   const folder = given ?? mkdtempSync(join(tmpdir(), "plasterline-class-"));
@@ -35,7 +38,10 @@ export async function serveClass(env: Readonly<Record<string, string>> = {}, giv
   const close = async () => {
     const gone = new Promise((resolve) => server.once("close", resolve));
     server.kill();
+    // It waits for the lines of pages that are still open; `npm start` gives up on them in the same way.
+    const patience = setTimeout(() => server.kill("SIGKILL"), PATIENCE_MS);
     await gone;
+    clearTimeout(patience);
     if (given === undefined) rmSync(folder, { recursive: true, force: true });
   };
   return { address, folder, said: () => said, close };

@@ -5,7 +5,7 @@ import { findVariant } from "@/lib/generator/find-variant";
 import type { SheetPlace } from "./course-words";
 
 /** Where the exercises lie: the project's own folder, or the one a teacher names. */
-function courseFolder(): string {
+export function courseFolder(): string {
   return process.env.PLASTERLINE_EXERCISES ?? join(process.cwd(), "exercises");
 }
 

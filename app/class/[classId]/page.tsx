@@ -6,10 +6,14 @@ import { classSubject } from "@/lib/classroom/access/find-subject";
 import { mayDo } from "@/lib/classroom/access/may-do";
 import { classWithMembers } from "@/lib/classroom/accounts/classes";
 import { ClassFrame } from "../class-frame";
+import { ClassPaths } from "../class-paths";
 import { Closed } from "../closed";
 import { Part } from "../part";
 import { EraseClass, KeepDays } from "./class-care";
+import { ClassList } from "./class-list";
+import { HomeworkPart } from "./homework/homework-part";
 import { MemberRow } from "./member-row";
+import "./homework/homework.css";
 
 export const metadata: Metadata = { title: "Class" };
 
@@ -29,6 +33,7 @@ export default async function OneClassPage({ params }: Props) {
   const { row, members } = found;
   return (
     <ClassFrame title={row.title} name={person.name}>
+      <ClassPaths classId={classId} here="" />
       <Part
         id="code"
         title="Class code"
@@ -36,6 +41,7 @@ export default async function OneClassPage({ params }: Props) {
       >
         <p className="class-code lettering">{row.code}</p>
       </Part>
+      <HomeworkPart store={store} classId={classId} />
       <Part id="members" title="Students" note={members.length === 1 ? "1 place" : `${members.length} places`}>
         {members.length === 0 && <p>Nobody has joined yet.</p>}
         <ul>
@@ -43,6 +49,7 @@ export default async function OneClassPage({ params }: Props) {
             <MemberRow key={id} memberId={id} name={name} joined={joined_at !== null} />
           ))}
         </ul>
+        <ClassList classId={classId} />
       </Part>
       <Part
         id="kept"

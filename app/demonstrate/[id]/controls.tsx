@@ -5,6 +5,7 @@ import { Press } from "@/app/_parts/press";
 import type { Layout } from "@/app/_sheet/sheet-views";
 import { useDemonstration, useRoom } from "./demonstration-context";
 import { PENCILS } from "./demonstration-store";
+import { EveryonePress } from "./everyone-press";
 import type { PageMoves } from "./use-keys";
 
 type Props = {
@@ -33,6 +34,7 @@ export function Controls({ page, layout, narrow, notesOpen }: Props) {
       <Press aria-pressed={trying !== "no"} onClick={() => (trying === "no" ? letTry() : leaveTry())}>
         You try
       </Press>
+      <EveryonePress />
       {PENCILS.map((colour) => (
         <Press
           key={colour}

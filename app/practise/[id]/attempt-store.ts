@@ -6,7 +6,6 @@ import {
   commitMark,
   goOn,
   isFinished,
-  markSetOf,
   moveMark,
   newAttempt,
   type Place,
@@ -15,14 +14,11 @@ import {
   takeHint,
   undoMove,
 } from "@/app/_parts/kept-work/attempt";
-import { keepAttempt, keepFinished, keptAttempt } from "@/app/_parts/kept-work/keep";
 import { findShelf, type Shelf } from "@/app/_parts/kept-work/shelf";
 import type { ConstructionLine } from "@/app/_sheet/construction-line";
 import type { Exercise } from "@/lib/exercise/exercise";
 import type { PointingDevice } from "@/lib/exercise/marks";
-import { gradeMarks } from "@/lib/grading/grade-marks";
-import { makeRecord } from "@/lib/progress/make-record";
-import type { AttemptRecord } from "@/lib/progress/record";
+import { ownDesk, type WorkDesk } from "./work-desk";
 
 export type Practice = {
   /** The points asked, in order. */
@@ -52,12 +48,22 @@ export type Practice = {
 export type PracticeStore = StoreApi<Practice>;
 
 /** The work on one exercise: pure steps of an attempt, each kept at once. Knows no React. */
-export function createPractice(exercise: Exercise, now: () => Date = () => new Date()): PracticeStore {
+export function createPractice(
+  exercise: Exercise,
+  now: () => Date = () => new Date(),
+  desk: WorkDesk = ownDesk,
+): PracticeStore {
   let shelf: Shelf | null = null;
   return createStore<Practice>((set, get) => {
     const keep = (attempt: Attempt) => {
-      const keeping = shelf !== null && keepAttempt(shelf, attempt);
+      const keeping = shelf !== null && desk.keep(shelf, attempt);
       set({ attempt, keeping });
+    };
+    /** Goes on from a mark; from the last one, to the end. */
+    const goOnFrom = (before: Attempt) => {
+      const attempt = goOn(before);
+      if (isFinished(attempt, exercise.task.marks) && before.correcting) desk.finish(shelf, exercise, attempt, now());
+      keep(attempt);
     };
     return {
       asked: exercise.task.marks,
@@ -66,7 +72,7 @@ export function createPractice(exercise: Exercise, now: () => Date = () => new D
       keeping: true,
       open: () => {
         shelf = findShelf();
-        const kept = shelf && keptAttempt(shelf, exercise);
+        const kept = desk.kept(shelf, exercise);
         const fits = kept?.marks.every((mark, i) => mark.point === exercise.task.marks[i]);
         set({ attempt: kept && fits ? kept : get().attempt, opened: true, keeping: shelf !== null });
       },
@@ -75,13 +81,13 @@ export function createPractice(exercise: Exercise, now: () => Date = () => new D
       move: (at, device) => set({ attempt: moveMark(get().attempt, at, device) }),
       rest: () => keep(get().attempt),
       undo: () => keep(undoMove(get().attempt)),
-      commit: () => keep(commitMark(get().attempt, exercise.task.marks)),
-      next: () => {
-        const attempt = goOn(get().attempt);
-        const done = isFinished(attempt, exercise.task.marks) && get().attempt.correcting;
-        if (done && shelf) keepFinished(shelf, recordOf(exercise, attempt, now()));
-        keep(attempt);
+      commit: () => {
+        const attempt = commitMark(get().attempt, exercise.task.marks);
+        // Where corrections wait, the mark is only set down.
+        if (desk.held) goOnFrom(attempt);
+        else keep(attempt);
       },
+      next: () => goOnFrom(get().attempt),
       again: () => keep({ ...newAttempt(exercise), figure: get().attempt.figure }),
       draw: (line) => keep(addLine(get().attempt, line)),
       rub: (id) => keep(removeLine(get().attempt, id)),
@@ -90,10 +96,4 @@ export function createPractice(exercise: Exercise, now: () => Date = () => new D
       stand: (figure) => keep({ ...get().attempt, figure }),
     };
   });
-}
-
-/** What is kept of a finished exercise. */
-function recordOf(exercise: Exercise, attempt: Attempt, when: Date): AttemptRecord {
-  const grade = gradeMarks(exercise, markSetOf(attempt, exercise.scale));
-  return makeRecord(exercise, grade, when.toISOString(), { hints: attempt.hints });
 }

@@ -5,6 +5,8 @@ import type { SheetPlace } from "@/app/_parts/course/course-words";
 import { type Place, stepOf } from "@/app/_parts/kept-work/attempt";
 import type { CatchPoint } from "@/app/_sheet/catch-points";
 import type { NudgeStep } from "@/app/_sheet/constrain";
+import { drawnPoints } from "@/app/_sheet/drawn-points";
+import { planeOf } from "@/app/_sheet/plane-of";
 import { useMark } from "@/app/_sheet/use-mark";
 import { useStraightedge } from "@/app/_sheet/use-straightedge";
 import type { Plane } from "@/app/_sheet/view";
@@ -12,11 +14,9 @@ import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
 import { toPaperMm } from "@/lib/measure/scale";
 import { blueCrossings, catchList } from "./catch-list";
 import { ConstructionNotes } from "./construction-notes";
-import { drawnPoints } from "./drawn-points";
 import { Notes } from "./notes";
 import { PicturePane } from "./picture-pane";
 import { PlanPane } from "./plan-pane";
-import { planeOf } from "./plane-of";
 import { usePractice, usePracticeRoom } from "./practice-context";
 import { SheetFrame } from "./sheet-frame";
 import { stepTitle } from "./step-words";
@@ -39,7 +39,7 @@ function linesFix(crossings: readonly CatchPoint[], truth: Place | undefined, sc
 /** The drawing board: the sheet with its two drawings, and the step beside them. */
 export function Board({ sheet }: { readonly sheet: SheetPlace }) {
   const room = usePracticeRoom();
-  const { exercise, store, points, truth, bounds } = room;
+  const { exercise, store, points, truth, bounds, work } = room;
   const marks = usePractice((practice) => practice.attempt.marks);
   const lines = usePractice((practice) => practice.attempt.lines);
   const correcting = usePractice((practice) => practice.attempt.correcting);
@@ -131,7 +131,7 @@ export function Board({ sheet }: { readonly sheet: SheetPlace }) {
           size={size}
           onSize={setSize}
           player={player}
-          fixed={fixed && !graded}
+          fixed={fixed && !graded && !work?.homework.held}
         />
       )}
     </SheetFrame>

@@ -1,6 +1,8 @@
 import type { CatchLine, CatchPoint } from "@/app/_sheet/catch-points";
 import { crossings } from "@/app/_sheet/catch-points";
 import type { ConstructionLine } from "@/app/_sheet/construction-line";
+import { type DrawnPoints, seenPlaces } from "@/app/_sheet/drawn-points";
+import { planeOf } from "@/app/_sheet/plane-of";
 import type { Plane } from "@/app/_sheet/view";
 import type { Exercise } from "@/lib/exercise/exercise";
 import type { LengthUnits } from "@/lib/measure/length";
@@ -10,8 +12,6 @@ import { centreVanishingPoint, distancePoints } from "@/lib/perspective/vanishin
 import { sayPoint } from "@/lib/plan/say-point";
 import { ruleTicks } from "@/lib/stage/plaster-line-rule";
 import { backWallCorners } from "@/lib/stage/stage";
-import { type DrawnPoints, seenPlaces } from "./drawn-points";
-import { planeOf } from "./plane-of";
 import type { PracticeRoom } from "./practice-context";
 
 type Pair = readonly [number, number];

@@ -3,13 +3,13 @@
 import { memo, useMemo } from "react";
 import type { Place } from "@/app/_parts/kept-work/attempt";
 import { DrawList } from "@/app/_sheet/draw-list";
+import { drawLinesOf } from "@/app/_sheet/drawings";
+import type { DrawnPoints } from "@/app/_sheet/drawn-points";
 import { AtPoint, IdeaMark, OwnMark, PlainLine, TrueMark } from "@/app/_sheet/end-marks";
+import { planeOf } from "@/app/_sheet/plane-of";
 import { OWN_LINES, TRUE_LINES } from "@/lib/drawing/draw-edges";
 import type { GradedMark } from "@/lib/grading/grade";
 import { placeShown } from "@/lib/grading/judge-mark";
-import { drawLinesOf } from "./drawings";
-import type { DrawnPoints } from "./drawn-points";
-import { planeOf } from "./plane-of";
 import { type PracticeRoom, usePracticeRoom } from "./practice-context";
 
 type Props = {

@@ -3,13 +3,13 @@
 import { type ReactNode, useEffect, useRef } from "react";
 import { Press } from "@/app/_parts/press";
 import type { NudgeStep } from "@/app/_sheet/constrain";
+import { planeOf } from "@/app/_sheet/plane-of";
 import type { useMark } from "@/app/_sheet/use-mark";
 import type { Exercise } from "@/lib/exercise/exercise";
 import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
 import type { GradedMark } from "@/lib/grading/grade";
 import { Hints } from "./hints";
 import { NudgePad } from "./nudge-pad";
-import { planeOf } from "./plane-of";
 import { usePractice, usePracticeRoom } from "./practice-context";
 import { ReadAloud } from "./read-aloud";
 import { correctionWords, heightWords, planWords, readBackWords, stepTitle, worthWords } from "./step-words";
@@ -61,7 +61,8 @@ function placeWords(asked: ProjectedPoint, exercise: Exercise): string {
 type AskedProps = Pick<Props, "asked" | "step" | "mark" | "size" | "onSize" | "player" | "fixed">;
 
 function Asked({ asked, step, mark, size, onSize, player, fixed }: AskedProps) {
-  const { exercise, store } = usePracticeRoom();
+  const { exercise, store, points, work } = usePracticeRoom();
+  const before = points.get(exercise.task.marks[step - 1] ?? "");
   const placed = usePractice((practice) => practice.attempt.pending !== null);
   const canUndo = usePractice((practice) => practice.attempt.earlier.length > 0);
   const reading = planeOf(exercise) === "plan";
@@ -69,6 +70,11 @@ function Asked({ asked, step, mark, size, onSize, player, fixed }: AskedProps) {
     <>
       <h2 className="notes-title">{stepTitle(asked)}</h2>
       <Words>
+        {work?.homework.held && before && (
+          <p role="status" className="notes-worth">
+            Set down: {stepTitle(before).replace(/^The/, "the")}.
+          </p>
+        )}
         {step === 0 && exercise.brief !== "" && <p>{exercise.brief}</p>}
         <p className="notes-place">
           {placeWords(asked, exercise)} {heightWords(asked, exercise)}

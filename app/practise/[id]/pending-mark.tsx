@@ -1,9 +1,9 @@
 "use client";
 
 import { useLayoutEffect, useMemo, useRef } from "react";
+import type { DrawnPoints } from "@/app/_sheet/drawn-points";
 import { OwnMark, PlainLine, pixelsAt } from "@/app/_sheet/end-marks";
 import { toPaper } from "@/app/_sheet/view";
-import type { DrawnPoints } from "./drawn-points";
 import { usePractice, usePracticeRoom } from "./practice-context";
 
 /**

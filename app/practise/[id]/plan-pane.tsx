@@ -3,8 +3,11 @@
 import { type KeyboardEvent, type ReactNode, useCallback, useMemo, useState } from "react";
 import { BlueLines, LayingEdge } from "@/app/_sheet/blue-lines";
 import { DrawList } from "@/app/_sheet/draw-list";
+import type { DrawnPoints } from "@/app/_sheet/drawn-points";
 import { Magnifier } from "@/app/_sheet/magnifier";
 import { Pane } from "@/app/_sheet/pane";
+import { drawPlanSoFar } from "@/app/_sheet/plan-so-far";
+import { planeOf } from "@/app/_sheet/plane-of";
 import type { RulePlace } from "@/app/_sheet/rule-graduations";
 import { ScaleRule } from "@/app/_sheet/scale-rule";
 import { SheetContext, useSheet } from "@/app/_sheet/sheet-context";
@@ -17,12 +20,9 @@ import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
 import type { GradedMark } from "@/lib/grading/grade";
 import { AskedInPlan } from "./asked-in-plan";
 import { Correction } from "./correction";
-import type { DrawnPoints } from "./drawn-points";
 import { LegibleScale } from "./legible-scale";
 import { PaneKeys } from "./pane-keys";
 import { PendingMark } from "./pending-mark";
-import { drawPlanSoFar } from "./plan-so-far";
-import { planeOf } from "./plane-of";
 import { usePractice, usePracticeRoom } from "./practice-context";
 import { RuleNotes, ruleEdges } from "./rule-notes";
 

@@ -2,24 +2,18 @@
 
 import { createContext, useContext } from "react";
 import { useStore } from "zustand";
-import type { Place } from "@/app/_parts/kept-work/attempt";
-import type { Exercise } from "@/lib/exercise/exercise";
-import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
-import type { Edge } from "@/lib/plan/edge";
+import type { PostStore } from "@/app/_parts/hand-ins/post";
+import type { SetRoom } from "@/app/_sheet/set-room";
 import type { Practice, PracticeStore } from "./attempt-store";
-import type { SheetBounds } from "./sheet-bounds";
+import type { Homework } from "./work-desk";
 
 /** What stays the same through a whole exercise. */
-export type PracticeRoom = {
-  readonly exercise: Exercise;
+export type PracticeRoom = SetRoom & {
   readonly store: PracticeStore;
-  readonly points: ReadonlyMap<string, ProjectedPoint>;
-  /** True places on the drawing the student marks. */
-  readonly truth: ReadonlyMap<string, Place>;
-  readonly edges: readonly Edge[];
-  readonly bounds: SheetBounds;
   /** Stage metres to paper metres, also where `exercise.scaleRatio` is one that letters are laid out for. */
   readonly paperRatio: number;
+  /** The homework it is done for, and what hands it in; null where it is done for oneself. */
+  readonly work: { readonly homework: Homework; readonly post: PostStore } | null;
 };
 
 export const PracticeContext = createContext<PracticeRoom | null>(null);

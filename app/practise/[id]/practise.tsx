@@ -7,9 +7,11 @@ import { SheetContext } from "@/app/_sheet/sheet-context";
 import { createSheetViews } from "@/app/_sheet/sheet-views";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { Board } from "./board";
-import { PracticeContext, usePractice } from "./practice-context";
+import { HandedInPage } from "./handed-in";
+import { PracticeContext, usePractice, usePracticeRoom } from "./practice-context";
 import { practiceRoom } from "./practice-room";
 import { Result } from "./result";
+import type { Homework } from "./work-desk";
 import "./practise.css";
 import "./reading.css";
 
@@ -17,15 +19,18 @@ export type PractiseProps = {
   readonly exercise: Exercise;
   readonly sheet: SheetPlace;
   readonly next: { readonly id: string; readonly title: string } | null;
+  /** The homework it is done for. */
+  readonly homework?: Homework | null;
 };
 
 /** One exercise, from its first point to its result. */
-export function Practise({ exercise, sheet, next }: PractiseProps) {
-  const room = useMemo(() => practiceRoom(exercise), [exercise]);
+export function Practise({ exercise, sheet, next, homework = null }: PractiseProps) {
+  const room = useMemo(() => practiceRoom(exercise, homework), [exercise, homework]);
   const [views] = useState(() => createSheetViews(room.bounds.picture, room.bounds.plan));
   const onSheet = useMemo(() => ({ views, scaleRatio: exercise.scaleRatio }), [views, exercise]);
 
   useEffect(() => room.store.getState().open(), [room]);
+  useEffect(() => room.work?.post.getState().open(), [room]);
 
   return (
     <PracticeContext value={room}>
@@ -37,7 +42,11 @@ export function Practise({ exercise, sheet, next }: PractiseProps) {
 }
 
 function Stage({ sheet, next }: Pick<PractiseProps, "sheet" | "next">) {
-  const asked = usePractice((practice) => practice.attempt.marks.length);
-  const finished = usePractice((practice) => isFinished(practice.attempt, practice.asked));
-  return finished && asked > 0 ? <Result sheet={sheet} next={next} /> : <Board sheet={sheet} />;
+  const { work } = usePracticeRoom();
+  const begun = usePractice((practice) => practice.attempt.marks.length);
+  const done = usePractice((practice) => isFinished(practice.attempt, practice.asked));
+  const finished = done && begun > 0;
+  if (work && ((work.homework.held && finished) || (!finished && work.homework.attemptsLeft === 0)))
+    return <HandedInPage work={work} finished={finished} />;
+  return finished ? <Result sheet={sheet} next={next} /> : <Board sheet={sheet} />;
 }

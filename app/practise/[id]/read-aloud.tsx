@@ -2,10 +2,10 @@
 
 import { useEffect, useState } from "react";
 import type { Place } from "@/app/_parts/kept-work/attempt";
+import { planeOf } from "@/app/_sheet/plane-of";
 import type { Exercise } from "@/lib/exercise/exercise";
 import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
 import type { GradedMark } from "@/lib/grading/grade";
-import { planeOf } from "./plane-of";
 import { usePracticeRoom } from "./practice-context";
 import {
   heightWords,

@@ -7,14 +7,15 @@ import { markSetOf } from "@/app/_parts/kept-work/attempt";
 import { LookDisclosure } from "@/app/_parts/look/look-switch";
 import { Press, PressLink } from "@/app/_parts/press";
 import { saveFile } from "@/app/_parts/save-file";
+import { Finished } from "@/app/_sheet/finished";
+import { planeOf } from "@/app/_sheet/plane-of";
+import { ResultDrawing } from "@/app/_sheet/result-drawing";
+import { ResultTable } from "@/app/_sheet/result-table";
+import { eyeWords, habitWords, strayWords } from "@/app/_sheet/result-words";
 import { printScale } from "@/lib/measure/scale";
 import { AnotherPress } from "./another-press";
-import { Finished } from "./finished";
-import { planeOf } from "./plane-of";
+import { HandInStrip, HomeworkPresses } from "./handed-in";
 import { usePractice, usePracticeRoom } from "./practice-context";
-import { ResultDrawing } from "./result-drawing";
-import { ResultTable } from "./result-table";
-import { eyeWords, habitWords, strayWords } from "./result-words";
 import { useGrade } from "./use-grade";
 import "./result.css";
 
@@ -25,7 +26,8 @@ type Props = {
 
 /** The finished sheet: the whole drawing with its corrections, the marks, the score, what to make of it. */
 export function Result({ sheet, next }: Props) {
-  const { exercise, store, points } = usePracticeRoom();
+  const room = usePracticeRoom();
+  const { exercise, store, points, work } = room;
   const marks = usePractice((practice) => practice.attempt.marks);
   const hints = usePractice((practice) => practice.attempt.hints);
   const grade = useGrade();
@@ -49,14 +51,14 @@ export function Result({ sheet, next }: Props) {
           Plasterline
         </Link>
         <span className="table-title">
-          {exercise.title}, {"variant" in sheet ? "" : "sheet "}
-          {sheetWords(sheet)}
+          {exercise.title}, {"variant" in sheet || work ? "" : "sheet "}
+          {work ? work.homework.title : sheetWords(sheet)}
         </span>
         <LookDisclosure />
       </header>
       <div className="result-sheet ruled">
         <div className="result-drawing">
-          <ResultDrawing grade={grade} />
+          <ResultDrawing paper={room} grade={grade} />
           <p className="drawing-title">
             <span className="lettering">
               {reading ? "Plan" : "Picture"} {printScale(exercise.scale)}
@@ -69,6 +71,7 @@ export function Result({ sheet, next }: Props) {
             <span className="small-lettering">Score</span> <span className="result-number">{score}</span>{" "}
             <span className="result-of">of 100</span>
           </h1>
+          {work && <HandInStrip work={work} />}
           <p>
             {within} of {grade.marks.length} marks lie within what a hand is allowed.
           </p>
@@ -76,17 +79,21 @@ export function Result({ sheet, next }: Props) {
             <p key={each}>{each}</p>
           ))}
           {eye !== "" && <p>{eye}</p>}
-          <div className="result-presses">
-            <Onward sheet={sheet} next={next} />
-            <Press onClick={() => store.getState().again()}>{reading ? "Read it again" : "Draw it again"}</Press>
-            <Press onClick={download}>Save the marks</Press>
-            <PressLink href={`/sheet/${exercise.id}`}>Print this sheet</PressLink>
-            <PressLink href={`/demonstrate/${exercise.id}`}>Demonstrate it</PressLink>
-            <PressLink href="/record">Your record</PressLink>
-          </div>
+          {work ? (
+            <HomeworkPresses work={work} onSave={download} />
+          ) : (
+            <div className="result-presses">
+              <Onward sheet={sheet} next={next} />
+              <Press onClick={() => store.getState().again()}>{reading ? "Read it again" : "Draw it again"}</Press>
+              <Press onClick={download}>Save the marks</Press>
+              <PressLink href={`/sheet/${exercise.id}`}>Print this sheet</PressLink>
+              <PressLink href={`/demonstrate/${exercise.id}`}>Demonstrate it</PressLink>
+              <PressLink href="/record">Your record</PressLink>
+            </div>
+          )}
         </section>
-        <ResultTable grade={grade} />
-        <Finished grade={grade} />
+        <ResultTable paper={room} grade={grade} />
+        <Finished paper={room} grade={grade} />
       </div>
     </main>
   );

@@ -4,11 +4,11 @@ import Link from "next/link";
 import { type ReactNode, useEffect, useLayoutEffect, useMemo, useRef } from "react";
 import type { SheetPlace } from "@/app/_parts/course/course-words";
 import { LookDisclosure, LookSwitch } from "@/app/_parts/look/look-switch";
+import { planeOf } from "@/app/_sheet/plane-of";
+import { sameWidth } from "@/app/_sheet/sheet-bounds";
 import { useSheet } from "@/app/_sheet/sheet-context";
 import type { Grade } from "@/lib/grading/grade";
-import { planeOf } from "./plane-of";
 import { usePractice, usePracticeRoom } from "./practice-context";
-import { sameWidth } from "./sheet-bounds";
 import { TitleBlock } from "./title-block";
 import { useLayout } from "./use-layout";
 
@@ -27,7 +27,7 @@ export function SheetFrame({
   readonly otherAway: boolean;
   readonly children: ReactNode;
 }) {
-  const { bounds, exercise } = usePracticeRoom();
+  const { bounds, exercise, work } = usePracticeRoom();
   const { views } = useSheet();
   const keeping = usePractice((practice) => practice.keeping);
   const opened = usePractice((practice) => practice.opened);
@@ -60,7 +60,12 @@ export function SheetFrame({
             Put the plan {layout === "beside" ? "under" : "beside"} the picture
           </button>
         )}
-        {!phone && (
+        {work && (
+          <Link href="/class" className="plain-link text-sm" prefetch={false}>
+            Your class
+          </Link>
+        )}
+        {!phone && !work && (
           <Link href={`/sheet/${exercise.id}`} className="plain-link text-sm" prefetch={false}>
             Print this sheet
           </Link>

@@ -8,19 +8,25 @@ import { scoreSoFar } from "./use-grade";
 
 /** The title block in the sheet's lower right corner. */
 export function TitleBlock({ sheet, grade }: { readonly sheet: SheetPlace; readonly grade: Grade }) {
-  const { exercise } = usePracticeRoom();
+  const { exercise, work } = usePracticeRoom();
   const score = scoreSoFar(grade);
   return (
     <footer className="title-block">
       <Cell label="Drawing" value={exercise.title} wide />
       <Cell label="Unit" value={`${UNIT_WORDS[exercise.unit].title}, level ${exercise.level}`} />
       <Cell label="Scale" value={printScale(exercise.scale)} />
-      {"variant" in sheet ? (
+      {work ? (
+        <Cell label="Homework" value={work.homework.title} />
+      ) : "variant" in sheet ? (
         <Cell label="Variant" value={String(sheet.variant)} />
       ) : (
         <Cell label="Sheet" value={sheetWords(sheet)} />
       )}
-      <Cell label="Score" value={score === null ? "none" : String(Math.round(score))} />
+      {work?.homework.held ? (
+        <Cell label="Score" value="after the due date" />
+      ) : (
+        <Cell label="Score" value={score === null ? "none" : String(Math.round(score))} />
+      )}
     </footer>
   );
 }

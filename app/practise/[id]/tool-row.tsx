@@ -3,10 +3,10 @@
 import { useStore } from "zustand";
 import { Press } from "@/app/_parts/press";
 import { viewOfPane, ZOOM_STEP } from "@/app/_sheet/pane-state";
+import { planeOf } from "@/app/_sheet/plane-of";
 import { useSheet } from "@/app/_sheet/sheet-context";
 import { type Plane, pxPerMm } from "@/app/_sheet/view";
 import { printScale } from "@/lib/measure/scale";
-import { planeOf } from "./plane-of";
 import { usePractice, usePracticeRoom } from "./practice-context";
 import { zoomAboutMark } from "./zoom-about-mark";
 

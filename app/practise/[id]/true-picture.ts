@@ -1,3 +1,5 @@
+import { crosses, type Room } from "@/app/_sheet/drawings";
+import { seenPlaces } from "@/app/_sheet/drawn-points";
 import { letterName } from "@/lib/drawing/clear-lettering";
 import type { DisplayItem, DisplayList, DrawingPoint, Stroke } from "@/lib/drawing/display-list";
 import { drawEdges, GIVEN_LINES } from "@/lib/drawing/draw-edges";
@@ -5,8 +7,6 @@ import { makeStroke } from "@/lib/drawing/make-stroke";
 import { apronDrop } from "@/lib/exercise/inside-frame";
 import { shortName } from "@/lib/plan/say-point";
 import type { PicturePoint } from "@/lib/stage/frame";
-import { crosses, type Room } from "./drawings";
-import { seenPlaces } from "./drawn-points";
 
 type Box = { readonly left: number; readonly right: number; readonly bottom: number; readonly top: number };
 

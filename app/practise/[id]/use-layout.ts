@@ -1,9 +1,9 @@
 "use client";
 
 import { type RefObject, useEffect, useState } from "react";
+import { type SheetBounds, sameWidth } from "@/app/_sheet/sheet-bounds";
 import { LAYOUTS, type Layout } from "@/app/_sheet/sheet-views";
 import { fitPxPerMetre, type Plane, type PxSize } from "@/app/_sheet/view";
-import { type SheetBounds, sameWidth } from "./sheet-bounds";
 
 const LAYOUT_KEY = "plasterline.layout";
 /** A sheet narrower than this, or higher than it is wide, has its step under the drawings. */

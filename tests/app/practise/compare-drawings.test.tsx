@@ -1,8 +1,8 @@
 import { fireEvent, render, screen } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it, vi } from "vitest";
-import { CompareDrawings } from "@/app/practise/[id]/compare-drawings";
-import type { Compared } from "@/app/practise/[id]/compare-lists";
+import { CompareDrawings } from "@/app/_sheet/compare-drawings";
+import type { Compared } from "@/app/_sheet/compare-lists";
 import { makeStroke } from "@/lib/drawing/make-stroke";
 
 const line = (id: string, up: number) =>

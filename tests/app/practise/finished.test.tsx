@@ -2,17 +2,16 @@ import { readFileSync } from "node:fs";
 import { render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it, vi } from "vitest";
-import { compareLists } from "@/app/practise/[id]/compare-lists";
-import { Finished } from "@/app/practise/[id]/finished";
-import { PracticeContext } from "@/app/practise/[id]/practice-context";
-import { practiceRoom } from "@/app/practise/[id]/practice-room";
+import { compareLists } from "@/app/_sheet/compare-lists";
+import { Finished } from "@/app/_sheet/finished";
+import { setRoom } from "@/app/_sheet/set-room";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { readExercise } from "@/lib/exercise/read-exercise";
 import type { Grade } from "@/lib/grading/grade";
 import { gradeMarks } from "@/lib/grading/grade-marks";
 
-vi.mock("@/app/practise/[id]/compare-lists", async (original) => {
-  const real = await original<typeof import("@/app/practise/[id]/compare-lists")>();
+vi.mock("@/app/_sheet/compare-lists", async (original) => {
+  const real = await original<typeof import("@/app/_sheet/compare-lists")>();
   return { compareLists: vi.fn(real.compareLists) };
 });
 
@@ -36,11 +35,7 @@ function gradeOf(sheet: Exercise): Grade {
 }
 
 function show(sheet: Exercise) {
-  render(
-    <PracticeContext value={practiceRoom(sheet)}>
-      <Finished grade={gradeOf(sheet)} />
-    </PracticeContext>,
-  );
+  render(<Finished paper={setRoom(sheet)} grade={gradeOf(sheet)} />);
 }
 
 beforeEach(() => {
@@ -93,7 +88,7 @@ describe("the end of a result", () => {
 });
 
 describe("the two drawings", () => {
-  const grade = (sheet: Exercise) => compareLists(practiceRoom(sheet), gradeOf(sheet));
+  const grade = (sheet: Exercise) => compareLists(setRoom(sheet), gradeOf(sheet));
 
   it("both lie within the bounds they are shown in", () => {
     for (const kind of ["plan-to-picture", "picture-to-plan"]) {

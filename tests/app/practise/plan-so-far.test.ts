@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { drawnPoints, truePlaces } from "@/app/practise/[id]/drawn-points";
-import { drawPlanSoFar } from "@/app/practise/[id]/plan-so-far";
-import { emptyPlan } from "@/app/practise/[id]/ruled-plan";
-import { sheetBounds } from "@/app/practise/[id]/sheet-bounds";
+import { drawnPoints, truePlaces } from "@/app/_sheet/drawn-points";
+import { drawPlanSoFar } from "@/app/_sheet/plan-so-far";
+import { emptyPlan } from "@/app/_sheet/ruled-plan";
+import { sheetBounds } from "@/app/_sheet/sheet-bounds";
 import { drawTruePicture } from "@/app/practise/[id]/true-picture";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { exercisePoints } from "@/lib/exercise/exercise-points";

@@ -7,7 +7,7 @@ import { makePassphrase } from "@/lib/classroom/accounts/passphrase";
 import { PASSPHRASE_WORDS } from "@/lib/classroom/accounts/passphrase-words";
 import { cleanName, sameName } from "@/lib/classroom/accounts/person-name";
 import { readPrivateLink, writePrivateLink } from "@/lib/classroom/accounts/private-link";
-import { seeded } from "@/tests/seeded";
+import { seeded } from "../../seeded";
 
 describe("passphrases", () => {
   it("are of plain short words, each in the list once, 256 of them and more", () => {

@@ -8,7 +8,7 @@ import { backUpStore, openStore } from "@/lib/classroom/store/open-store";
 import { restoreStore } from "@/lib/classroom/store/restore";
 import type { Engine, Store } from "@/lib/classroom/store/store";
 import { TABLES } from "@/lib/classroom/store/tables";
-import { seeded } from "@/tests/seeded";
+import { seeded } from "../../seeded";
 import { hasPostgres, onBothEngines, opened, storesOf } from "../engines";
 import { allOf, anyRows, putIn } from "./any-rows";
 import { putSmallClass, smallHandIn } from "./small-class";

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { beforeAll, expect, it } from "vitest";
 import type { Store } from "@/lib/classroom/store/store";
 import { TABLES } from "@/lib/classroom/store/tables";
-import { seeded } from "@/tests/seeded";
+import { seeded } from "../../seeded";
 import { onBothEngines } from "../engines";
 import { allOf, anyRows, emptyAll, putIn } from "./any-rows";
 import { COLUMNS } from "./columns";

@@ -1,0 +1,78 @@
+import { z } from "zod";
+import { STRICTNESSES, UNITS } from "../../exercise/exercise";
+
+/** What the pages of homework send, and the sentences for what cannot be taken. */
+const id = z.string().min(1).max(64);
+const moment = z.iso.datetime({ error: "This date cannot be read. Choose it once more." }).transform(asKept);
+const due = moment.nullable();
+const weight = z
+  .number({ error: "A weight is a number, for example 1 or 2.5." })
+  .min(0, "A weight is 0 or more.")
+  .max(1000, "A weight is at most 1000.");
+
+/** One exercise file; as much as the engine reads. */
+const LONGEST_FILE = 1024 * 1024;
+const MOST_ITEMS = 30;
+const MOST_CRITERIA = 12;
+
+const chosen = z.discriminatedUnion("source", [
+  z.strictObject({ source: z.literal("course"), exerciseId: z.string().min(1).max(200), weight }),
+  z.strictObject({ source: z.literal("variant"), unit: z.enum(UNITS), level: z.int().min(1).max(5), weight }),
+  z.strictObject({ source: z.literal("own"), text: z.string().max(LONGEST_FILE, "The file is too long."), weight }),
+]);
+
+const criterion = z.strictObject({
+  name: z.string().trim().min(1, "Give each criterion a name.").max(80, "A criterion's name has at most 80 letters."),
+  points: z
+    .number({ error: "A criterion's points are a number." })
+    .min(0, "Points are 0 or more.")
+    .max(1000, "Points are at most 1000."),
+});
+
+const toWhom = z.discriminatedUnion("kind", [
+  z.strictObject({ kind: z.literal("all") }),
+  z.strictObject({ kind: z.literal("some"), memberIds: z.array(id).min(1, "Choose at least one student.").max(500) }),
+  z.strictObject({ kind: z.literal("habit"), habit: z.string().min(1, "Choose a habit.").max(100) }),
+]);
+
+export const SetHomeworkRequest = z.strictObject({
+  classId: id,
+  title: z.string().max(100, "A title has at most 100 letters."),
+  items: z
+    .array(chosen)
+    .min(1, "Choose at least one exercise.")
+    .max(MOST_ITEMS, `${MOST_ITEMS} exercises are the most.`),
+  dueAt: due,
+  attempts: z
+    .int("Write a whole number of attempts, or nothing.")
+    .min(0, "Write a whole number of attempts, or nothing.")
+    .max(100, "A hundred attempts are the most."),
+  counts: z.enum(["best", "last"]),
+  feedback: z.enum(["at-once", "after-due"]),
+  strictness: z.enum(STRICTNESSES).nullable(),
+  hints: z.enum(["allowed", "none"]),
+  weight,
+  criteria: z.array(criterion).max(MOST_CRITERIA, `${MOST_CRITERIA} criteria are the most.`),
+  toWhom,
+});
+export type SetHomework = z.infer<typeof SetHomeworkRequest>;
+
+export const ReuseHomeworkRequest = z.strictObject({ homeworkId: id, classId: id, dueAt: due });
+export const ArchiveHomeworkRequest = z.strictObject({ homeworkId: id, archived: z.boolean() });
+export const TermsRequest = z.strictObject({ homeworkId: id, memberId: id, dueAt: due, excused: z.boolean() });
+
+export const HandInRequest = z.strictObject({
+  id: z.string().regex(/^[A-Za-z0-9-]{16,64}$/, "This hand-in has no name of its own."),
+  itemId: id,
+  memberId: id,
+  /** Read by the marks' own schema. */
+  marks: z.unknown(),
+  madeAt: moment,
+});
+
+export const ClassListRequest = z.strictObject({ classId: id, text: z.string(), put: z.boolean() });
+
+/** As the store keeps times: ISO 8601 in UTC with milliseconds, so that they sort as text. */
+function asKept(written: string): string {
+  return new Date(written).toISOString();
+}
