@@ -1,5 +1,9 @@
+import { execFileSync } from "node:child_process";
 import AxeBuilder from "@axe-core/playwright";
 import { expect, type Page, test } from "@playwright/test";
+import sharp from "sharp";
+import { hasPoppler } from "@/lib/cli/get-poppler.mjs";
+import { darkRuns } from "@/tests/drawing/rasterise";
 
 const WCAG = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
 
@@ -53,6 +57,41 @@ test("a sheet is chosen and fetched by keys alone, and the choices are kept", as
   await expect(page.getByLabel("Paper")).toHaveValue("a3");
   await expect(page.getByLabel("Answer key")).toHaveValue("points");
 });
+
+/** The longest level stretch of ink at a page's foot, millimetres: the bar that is measured. */
+async function longestAtFoot(image: string | Buffer, widthMm: number): Promise<number> {
+  const { data, info } = await sharp(image).greyscale().raw().toBuffer({ resolveWithObject: true });
+  const { width, height } = info;
+  const pixels = { width, height, grey: new Uint8Array(data), perMm: width / widthMm };
+  const rows = Array.from({ length: FOOT_MM * 5 }, (_, i) => height / pixels.perMm - (i + 1) / 5);
+  return Math.max(...rows.flatMap((down) => darkRuns(pixels, "row", down).map(({ from, to }) => to - from)));
+}
+
+/** On a sheet with its words under the drawings the bar is the one long line so near to the paper's edge. */
+const FOOT_MM = 40;
+const A4_WIDTH_MM = 210;
+
+for (const { id, bar } of [
+  { id: "raking-wall", bar: 100 },
+  { id: "the-tide-office", bar: 4 * 25.4 },
+]) {
+  test(`the bar of ${id} on A4 is as long as it says in the file that is fetched`, async ({ page }) => {
+    const [format, dpi] = hasPoppler() ? ["pdf", 600] : ["png", 200];
+    await openSheet(page, id);
+    await page.getByLabel("Paper").selectOption("a4");
+    await page.getByLabel("File").selectOption(format);
+    const coming = page.waitForEvent("download");
+    await page.getByRole("button", { name: `Get the ${format.toUpperCase()}` }).click();
+    const download = await coming;
+    expect(download.suggestedFilename()).toBe(`${id}-a4.${format}`);
+    const file = await download.path();
+    const image =
+      format === "pdf"
+        ? execFileSync("pdftoppm", ["-png", "-gray", "-r", String(dpi), file], { maxBuffer: 200_000_000 })
+        : file;
+    expect(Math.abs((await longestAtFoot(image, A4_WIDTH_MM)) - bar)).toBeLessThanOrEqual(0.2);
+  });
+}
 
 test("a class set of a generated exercise begins with its own number", async ({ page }) => {
   await openSheet(page, "walls-2-48213");
