@@ -40,6 +40,27 @@ for (const { name, colorScheme, viewport, look } of [
   });
 }
 
+for (const viewport of [
+  { width: 1366, height: 768 },
+  { width: 1280, height: 720 },
+]) {
+  test(`the press stays in reach beside a set of pages at ${viewport.width} by ${viewport.height}`, async ({
+    page,
+  }) => {
+    await page.setViewportSize(viewport);
+    await openSheet(page, "the-tide-office");
+    await page.getByLabel("For whom").selectOption("set");
+    const press = page.getByRole("button", { name: "Get the PDF" });
+    await expect(press).toBeInViewport({ ratio: 1 });
+    await page.mouse.move(viewport.width * 0.7, viewport.height / 2);
+    await page.mouse.wheel(0, 900);
+    await expect.poll(() => page.evaluate(() => window.scrollY)).toBeGreaterThan(500);
+    await expect(press).toBeInViewport({ ratio: 1 });
+    await page.getByLabel("Lines").focus();
+    await expect(page.getByLabel("Lines")).toBeInViewport({ ratio: 1 });
+  });
+}
+
 test("a sheet is chosen and fetched by keys alone, and the choices are kept", async ({ page }) => {
   await openSheet(page, "the-tide-office");
   await page.getByLabel("Paper").focus();

@@ -61,7 +61,6 @@ export function SheetDesk({ exercise, asked, scales, firstSeed }: Props) {
     ...(many ? { copies: inside(copies, 1, most) } : {}),
     ...(many && whom === "set" ? { seed: inside(seed, 0, SEED_MOST) } : {}),
   };
-  const scale = scales[paper];
   return (
     <div className="printing-desk">
       <form className="printing-choices ruled" action={`/sheet/${encodeURIComponent(id)}/file`} method="get">
@@ -71,98 +70,100 @@ export function SheetDesk({ exercise, asked, scales, firstSeed }: Props) {
             {UNIT_WORDS[unit].title}, level {level}
           </p>
         </div>
-        <ChoiceField
-          label="What"
-          name="view"
-          words={VIEW_WORDS}
-          order={VIEWS}
-          value={view}
-          onChange={(chosen) => change({ view: chosen })}
-        />
-        {view === "construction" && (
+        <div className="printing-fields">
           <ChoiceField
-            label="Point"
-            name="point"
-            words={{ "": "All that are asked", ...Object.fromEntries(asked.map(({ name, words }) => [name, words])) }}
-            order={["", ...asked.map(({ name }) => name)]}
-            value={point}
-            onChange={setPoint}
+            label="What"
+            name="view"
+            words={VIEW_WORDS}
+            order={VIEWS}
+            value={view}
+            onChange={(chosen) => change({ view: chosen })}
           />
-        )}
-        <ChoiceField
-          label="Paper"
-          name="paper"
-          words={PAPER_WORDS}
-          order={PAPERS}
-          value={paper}
-          onChange={(chosen) => change({ paper: chosen })}
-        />
-        {view === "sheet" && (
-          <>
+          {view === "construction" && (
             <ChoiceField
-              label="Answer key"
-              name="key"
-              words={KEY_WORDS}
-              order={KEYS}
-              value={key}
-              onChange={(chosen) => change({ key: chosen })}
+              label="Point"
+              name="point"
+              words={{ "": "All that are asked", ...Object.fromEntries(asked.map(({ name, words }) => [name, words])) }}
+              order={["", ...asked.map(({ name }) => name)]}
+              value={point}
+              onChange={setPoint}
             />
-            <ChoiceField
-              label="For whom"
-              name="for"
-              words={FOR_WORDS}
-              order={["one", "copies", "set"]}
-              value={whom}
-              onChange={setWhom}
-            />
-          </>
-        )}
-        {many && (
-          <NumberField
-            label="Sheets"
-            name="copies"
-            least={1}
-            most={most}
-            value={copies}
-            onChange={setCopies}
-            note={`At most ${most} at a time, each with its number.`}
-          />
-        )}
-        {many && whom === "set" && (
-          <NumberField
-            label="First variant"
-            name="seed"
-            least={0}
-            most={SEED_MOST}
-            value={seed}
-            onChange={setSeed}
-            note={`Exercises like this one, made for ${UNIT_WORDS[unit].title}, level ${level}. The same number gives the same set again.`}
-          />
-        )}
-        <ChoiceField
-          label="Lines"
-          name="line"
-          words={LINE_WORDS}
-          order={LINE_HANDS}
-          value={line}
-          onChange={(chosen) => change({ line: chosen })}
-        />
-        {many ? (
-          <input type="hidden" name="format" value="pdf" />
-        ) : (
+          )}
           <ChoiceField
-            label="File"
-            name="format"
-            words={FORMAT_WORDS}
-            order={FORMATS}
-            value={format}
-            onChange={(chosen) => change({ format: chosen })}
+            label="Paper"
+            name="paper"
+            words={PAPER_WORDS}
+            order={PAPERS}
+            value={paper}
+            onChange={(chosen) => change({ paper: chosen })}
           />
-        )}
+          {view === "sheet" && (
+            <>
+              <ChoiceField
+                label="Answer key"
+                name="key"
+                words={KEY_WORDS}
+                order={KEYS}
+                value={key}
+                onChange={(chosen) => change({ key: chosen })}
+              />
+              <ChoiceField
+                label="For whom"
+                name="for"
+                words={FOR_WORDS}
+                order={["one", "copies", "set"]}
+                value={whom}
+                onChange={setWhom}
+              />
+            </>
+          )}
+          {many && (
+            <NumberField
+              label="Sheets"
+              name="copies"
+              least={1}
+              most={most}
+              value={copies}
+              onChange={setCopies}
+              note={`At most ${most} at a time, each with its number.`}
+            />
+          )}
+          {many && whom === "set" && (
+            <NumberField
+              label="First variant"
+              name="seed"
+              least={0}
+              most={SEED_MOST}
+              value={seed}
+              onChange={setSeed}
+              note={`Exercises like this one, in the same units, made for ${UNIT_WORDS[unit].title}, level ${level}. The same number gives the same set again.`}
+            />
+          )}
+          <ChoiceField
+            label="Lines"
+            name="line"
+            words={LINE_WORDS}
+            order={LINE_HANDS}
+            value={line}
+            onChange={(chosen) => change({ line: chosen })}
+          />
+          {many ? (
+            <input type="hidden" name="format" value="pdf" />
+          ) : (
+            <ChoiceField
+              label="File"
+              name="format"
+              words={FORMAT_WORDS}
+              order={FORMATS}
+              value={format}
+              onChange={(chosen) => change({ format: chosen })}
+            />
+          )}
+        </div>
         {view === "sheet" && (
           <p className="printing-scale" aria-live="polite">
-            {scale === null ? "This stage is too large for that paper." : `Drawn at ${scale}.`} Print it at 100 %, then
-            measure the bar at its foot.
+            {many && whom === "set" ? "Each sheet says its own scale." : sayScale(scales[paper])} Print at 100 %, then
+            measure the bar at the foot.
           </p>
         )}
         <Press type="submit" weight="main">
@@ -172,6 +173,10 @@ export function SheetDesk({ exercise, asked, scales, firstSeed }: Props) {
       <Preview id={id} order={order} />
     </div>
   );
+}
+
+function sayScale(scale: string | null): string {
+  return scale === null ? "This stage is too large for that paper." : `Drawn at ${scale}.`;
 }
 
 /** A number that is being typed may be none yet, or past its bounds. */

@@ -45,6 +45,17 @@ describe("the files of a sheet", () => {
     expect(titles[1]).toMatch(/, sheet 2$/);
   });
 
+  it("of a set are in the units of the exercise that it begins with", async () => {
+    for (const [id, scale] of [
+      ["the-tide-office", /SCALE [^<]*1'-0/],
+      ["raking-wall", /SCALE 1:\d/],
+    ] as const)
+      for (const page of [1, 2, 3, 4]) {
+        const svg = await (await get(id, `copies=4&seed=3&format=svg&page=${page}`)).text();
+        expect(svg.replaceAll("&#39;", "'")).toMatch(scale);
+      }
+  });
+
   it.each([
     ["no-such-thing", "", 404, "no exercise"],
     ["raking-wall", "paper=a5", 400, "a5"],

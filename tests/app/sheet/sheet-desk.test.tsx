@@ -25,7 +25,7 @@ describe("the choices of a printed sheet", () => {
     expect(addresses()).toEqual([
       expect.stringMatching(/^\/sheet\/raking-wall\/file\?view=sheet&paper=letter&key=none&/),
     ]);
-    expect(screen.getByText(/Drawn at 1:100\. Print it at 100 %/)).toBeInTheDocument();
+    expect(screen.getByText(/Drawn at 1:100\. Print at 100 %/)).toBeInTheDocument();
     await userEvent.selectOptions(list("Paper"), "tabloid");
     expect(addresses()[0]).toContain("paper=tabloid");
     expect(screen.getByText(/Drawn at 1:50\./)).toBeInTheDocument();
@@ -75,6 +75,15 @@ describe("the choices of a printed sheet", () => {
     desk();
     expect(list("Paper")).toHaveValue("a4");
     expect(list("Answer key")).toHaveValue("points");
+  });
+
+  it("promise this sheet's scale for its copies, and none for a set of others", async () => {
+    desk();
+    await userEvent.selectOptions(list("For whom"), "copies");
+    expect(screen.getByText(/^Drawn at 1:100\./)).toBeInTheDocument();
+    await userEvent.selectOptions(list("For whom"), "set");
+    expect(screen.getByText(/^Each sheet says its own scale\./)).toBeInTheDocument();
+    expect(screen.queryByText(/Drawn at/)).toBeNull();
   });
 
   it("that cannot be read any more are the usual ones", () => {

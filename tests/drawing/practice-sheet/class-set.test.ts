@@ -4,14 +4,19 @@ import { shippedExercise } from "./exercises";
 
 const ORDER = { unit: "walls", level: 2, firstSeed: 100, count: 5, paper: "letter" } as const;
 
-/** The sheets' own names at their feet. */
-function names(pages: ReturnType<typeof classSetPages>): readonly string[] {
+type Pages = ReturnType<typeof classSetPages>;
+
+/** What is lettered on the pages under an id. */
+function lettered(pages: Pages, id: string): readonly string[] {
   return pages.flatMap(({ layers }) =>
     layers.flatMap(({ list }) =>
-      list.flatMap((item) => (item.id === "sheet.id" && item.kind === "lettering" ? [item.text] : [])),
+      list.flatMap((item) => (item.id === id && item.kind === "lettering" ? [item.text] : [])),
     ),
   );
 }
+
+/** The sheets' own names at their feet. */
+const names = (pages: Pages) => lettered(pages, "sheet.id");
 
 describe("a class set", () => {
   it("has a variant for each, numbered, and the same ones for the same order", () => {
@@ -20,6 +25,18 @@ describe("a class set", () => {
       [100, 101, 102, 103, 104].map((seed, i) => `walls-2-${seed}, version 1, sheet ${i + 1}`),
     );
     expect(classSetPages(ORDER)).toEqual(pages);
+  });
+
+  it.each([
+    ["ft-in", /^SCALE .*" = 1'-0"$/],
+    ["m", /^SCALE 1:\d+$/],
+  ] as const)("is all in %s where the class has rules of those units, and still complete", (units, scale) => {
+    for (const count of [1, 6]) {
+      const pages = classSetPages({ ...ORDER, units, count });
+      expect(pages).toHaveLength(count);
+      expect(lettered(pages, "sheet.scale").filter((text) => !scale.test(text))).toEqual([]);
+      expect(names(pages).map((name) => /sheet (\d+)$/.exec(name)?.[1])).toEqual(pages.map((_, i) => String(i + 1)));
+    }
   });
 
   it("has all sheets before all keys", () => {

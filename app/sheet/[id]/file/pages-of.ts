@@ -20,8 +20,8 @@ function drawnPages(exercise: Exercise, order: Order): readonly PaperPage[] {
   }
   const key = order.key === "none" ? false : order.key;
   if (seed !== null) {
-    const { unit, level } = exercise;
-    return classSetPages({ unit, level, firstSeed: seed, count: copies, paper, key });
+    const { unit, level, units } = exercise;
+    return classSetPages({ unit, level, units, firstSeed: seed, count: copies, paper, key });
   }
   return copies === 1
     ? practiceSheetPages(exercise, { paper, key })
