@@ -3,12 +3,16 @@ import { exercisePoints } from "../../exercise/exercise-points";
 import { apronDrop } from "../../exercise/inside-frame";
 import { listEdges } from "../../plan/list-edges";
 import type { PicturePoint } from "../../stage/frame";
-import { clearest, type PlaneBox } from "../clear-lettering";
+import { clearest, type PlaneBox, planeBox } from "../clear-lettering";
 import { ruleRoom } from "../demonstration/base-sheets";
 import { drawSetSoFar } from "../demonstration/draw-set-so-far";
 import type { DisplayItem, DisplayList, Lettering } from "../display-list";
 import { drawSheetPicture } from "../draw-sheet-picture";
+import { makeStroke } from "../make-stroke";
 import type { Layer } from "../paper/paper-page";
+
+/** Between two names on one line, millimetres: white, and what the estimate of a long name's width may lack. */
+const NAMES_APART_MM = 6;
 
 /** The sheet's picture in its own metres: its stage, and the set on it, which is cut off at a window. */
 export type SheetPicture = { readonly stage: DisplayList; readonly set: DisplayList; readonly window: PlaneBox };
@@ -56,7 +60,17 @@ function besideCvp(item: DisplayItem, items: DisplayList, { stage, scaleRatio }:
     { ...item, shiftMm: [right, under] },
     { ...item, ...atRight, shiftMm: [-right, under] },
   ];
-  return clearest(places, { items: items.filter(({ id }) => id.startsWith("picture.cvp")), scaleRatio });
+  const cvp = items.filter(({ id }) => id.startsWith("picture.cvp"));
+  const room = cvp.flatMap((each) => {
+    if (each.kind !== "lettering") return [];
+    const [left, bottom, right, top] = planeBox(each, scaleRatio, NAMES_APART_MM);
+    const middle = (bottom + top) / 2;
+    return makeStroke("room", [
+      [left, middle],
+      [right, middle],
+    ]);
+  });
+  return clearest(places, { items: [...cvp, ...room], scaleRatio });
 }
 
 /** The layers of the picture on paper: the set over the stage's lines, and the stage's letters over both. */
