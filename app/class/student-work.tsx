@@ -64,7 +64,7 @@ function Work({ work }: { readonly work: DueWork }) {
               {item.handedIn === 0 ? "Draw it" : work.released ? "See it" : "Open it"}
             </PressLink>
             {item.openHandIn !== null && (
-              <PressLink href={`/class/${work.classId}/work/${item.openHandIn}`} weight="small">
+              <PressLink href={`/class/${work.classId}/drawing/${item.openHandIn}`} weight="small">
                 Remarks
               </PressLink>
             )}

@@ -196,7 +196,7 @@ test("a teacher reads the gradebook, changes a score and takes it back, excuses,
 test("a teacher draws on a student's work in red, and the student alone sees it", async ({ browser }) => {
   test.slow();
   const page = await asTeacher(browser);
-  await page.goto(`${server.address}/class/${classId}/work/w1`);
+  await page.goto(`${server.address}/class/${classId}/drawing/w1`);
   await expect(page.getByText("A habit shows: ")).toBeVisible();
   await expectNothingFound(page);
   const sheet = page.locator(".work-drawing");
@@ -223,7 +223,7 @@ test("a teacher draws on a student's work in red, and the student alone sees it"
   await expect(page.getByLabel("Words")).toHaveValue("Look where the depth comes from.");
 
   const wim = await asStudent(browser, "Wim");
-  await wim.goto(`${server.address}/class/${classId}/work/w1`);
+  await wim.goto(`${server.address}/class/${classId}/drawing/w1`);
   await expect(wim.getByText("Look where the depth comes from.")).toBeVisible();
   await expect(wim.locator(".red-pencil")).toHaveCount(2);
   await expect(wim.getByRole("button", { name: "Ring it" })).toHaveCount(0);
@@ -231,14 +231,14 @@ test("a teacher draws on a student's work in red, and the student alone sees it"
   await expectNothingFound(wim);
 
   // What is kept back until it is due is not there for the student, and is for the teacher.
-  expect((await wim.goto(`${server.address}/class/second/work/later-1`))?.status()).toBe(404);
-  expect((await page.goto(`${server.address}/class/second/work/later-1`))?.status()).toBe(200);
+  expect((await wim.goto(`${server.address}/class/second/drawing/later-1`))?.status()).toBe(404);
+  expect((await page.goto(`${server.address}/class/second/drawing/later-1`))?.status()).toBe(200);
 
   // A finger draws as well, and the page stays where it is under it.
   const touch = await (
     await browser.newContext({ viewport: PHONE, hasTouch: true, storageState: await page.context().storageState() })
   ).newPage();
-  await touch.goto(`${server.address}/class/${classId}/work/t1`);
+  await touch.goto(`${server.address}/class/${classId}/drawing/t1`);
   const small = await touch.locator(".work-drawing svg").boundingBox();
   if (!small) throw new Error("There is a drawing.");
   const finger = await touch.context().newCDPSession(touch);
@@ -263,7 +263,7 @@ test("a teacher draws on a student's work in red, and the student alone sees it"
   for (const path of ["gradebook", "teach-again"])
     expect((await page.goto(`${server.address}/class/others/${path}`))?.status()).toBe(404);
   expect((await page.request.get(`${server.address}/api/class/gradebook?classId=others`)).status()).toBe(403);
-  expect((await page.goto(`${server.address}/class/others/work/w1`))?.status()).toBe(404);
+  expect((await page.goto(`${server.address}/class/others/drawing/w1`))?.status()).toBe(404);
   const place = { itemId: "floor", memberId: "wim" };
   for (const [path, body] of [
     ["override", { ...place, score: 100, reason: "Mine." }],

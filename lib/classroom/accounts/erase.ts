@@ -27,7 +27,7 @@ export async function eraseClass(store: Store, classId: string): Promise<Written
   });
 }
 
-/** Erases work that is older than its class keeps it: hand-ins with their remarks, overrides and guesses. */
+/** Erases work that is older than its class keeps it: hand-ins with their remarks, points by criteria, overrides and guesses. */
 export async function eraseOldWork(store: Store, now = new Date()): Promise<Written<void>> {
   return write(store, async (all) => {
     const classes = await all.selectFrom("class").select(["id", "keep_days"]).where("keep_days", ">", 0).execute();
@@ -38,8 +38,33 @@ export async function eraseOldWork(store: Store, now = new Date()): Promise<Writ
       await all.deleteFrom("hand_in").where("member_id", "in", members).where("received_at", "<", before).execute();
       await all.deleteFrom("override").where("member_id", "in", members).where("at", "<", before).execute();
       await all.deleteFrom("guess").where("vote_id", "in", votes).where("received_at", "<", before).execute();
+      await erasePoints(all, id, before);
     }
   });
+}
+
+/** Points by criteria have no date of their own: those of homework set before then go, where no drawing is left that they are for. */
+async function erasePoints(all: Kysely<Tables>, classId: string, before: string): Promise<void> {
+  const items = all
+    .selectFrom("homework_item")
+    .innerJoin("homework", "homework.id", "homework_item.homework_id")
+    .select("homework_item.id")
+    .where("homework.class_id", "=", classId)
+    .where("homework.created_at", "<", before);
+  await all
+    .deleteFrom("criterion_score")
+    .where("item_id", "in", items)
+    .where(({ not, exists, selectFrom }) =>
+      not(
+        exists(
+          selectFrom("hand_in")
+            .select("hand_in.id")
+            .whereRef("hand_in.item_id", "=", "criterion_score.item_id")
+            .whereRef("hand_in.member_id", "=", "criterion_score.member_id"),
+        ),
+      ),
+    )
+    .execute();
 }
 
 /** Students' accounts that no place in any class needs any more. */

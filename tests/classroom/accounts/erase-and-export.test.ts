@@ -186,5 +186,19 @@ onBothEngines("what is kept of a student or a class", ({ newStore }) => {
       [],
     ]);
     expect(await allOf(store, "member")).toHaveLength(2);
+    // Points by criteria go with the last drawing they are for: Wim has one left, Tess has none.
+    expect((await allOf(store, "criterion_score")).map(({ member_id }) => member_id)).toEqual(["wim"]);
+    await eraseOldWork(store, new Date("2027-06-01"));
+    expect(await allOf(store, "criterion_score")).toEqual([]);
+  });
+
+  it("keeps points for homework that is still young, though nothing was handed in for it", async () => {
+    const store = await newStore();
+    await putWork(store);
+    await store.db.updateTable("class").set({ keep_days: 30 }).execute();
+    await store.db.updateTable("homework").set({ created_at: "2027-01-20T00:00:00.000Z" }).execute();
+    await eraseOldWork(store, new Date("2027-02-01"));
+    expect(await allOf(store, "hand_in")).toEqual([]);
+    expect(await allOf(store, "criterion_score")).toHaveLength(2);
   });
 });

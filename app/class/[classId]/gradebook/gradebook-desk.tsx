@@ -40,7 +40,7 @@ export function GradebookDesk({ classId, gradebook }: Props) {
         >
           {cell.handInId !== null && (
             <div className="class-presses">
-              <a className="press ruled" data-weight="main" href={`/class/${classId}/work/${cell.handInId}`}>
+              <a className="press ruled" data-weight="main" href={`/class/${classId}/drawing/${cell.handInId}`}>
                 Open the drawing
               </a>
             </div>

@@ -11,15 +11,15 @@ import { ClassPaths } from "../../../class-paths";
 import { Closed } from "../../../closed";
 import { Part } from "../../../part";
 import { CellDesk } from "../../cell-desk";
-import { WorkDesk } from "./work-desk";
-import "./work.css";
+import { DrawingDesk } from "./drawing-desk";
+import "./drawing.css";
 
-export const metadata: Metadata = { title: "Work" };
+export const metadata: Metadata = { title: "A drawing" };
 
 type Props = { readonly params: Promise<{ readonly classId: string; readonly handInId: string }> };
 
 /** One drawing over the truth: the teacher's to write on, the student's own to look at once results are out. */
-export default async function WorkPage({ params }: Props) {
+export default async function DrawingPage({ params }: Props) {
   const [asked, { classId, handInId }] = [await headers(), await params];
   const opened = await openClassroom();
   if (!opened.ok) return <Closed sentence={opened.refusal.sentence} />;
@@ -35,7 +35,7 @@ export default async function WorkPage({ params }: Props) {
     <ClassFrame title={teaches ? `${work.name}: ${work.title}` : work.title} name={person.name} lead={homework}>
       {teaches ? <ClassPaths classId={classId} /> : null}
       {exercise ? (
-        <WorkDesk
+        <DrawingDesk
           handInId={handInId}
           exercise={exercise}
           grade={grade}
@@ -73,7 +73,7 @@ export default async function WorkPage({ params }: Props) {
                 {id === handInId ? (
                   <span aria-current="page">Attempt {i + 1}</span>
                 ) : (
-                  <Link href={`/class/${classId}/work/${id}`} className="plain-link" prefetch={false}>
+                  <Link href={`/class/${classId}/drawing/${id}`} className="plain-link" prefetch={false}>
                     Attempt {i + 1}
                     {score === null ? "" : `, ${Math.round(score)}`}
                   </Link>

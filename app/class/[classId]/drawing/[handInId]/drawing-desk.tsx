@@ -27,7 +27,7 @@ type Props = {
 };
 
 /** The drawing over the truth with the red pencil's lines, every mark in a table, and the teacher's words. */
-export function WorkDesk({ handInId, exercise, grade, remark, teaches }: Props) {
+export function DrawingDesk({ handInId, exercise, grade, remark, teaches }: Props) {
   const router = useRouter();
   const paper = useMemo(() => setRoom(exercise), [exercise]);
   const [lines, setLines] = useState<readonly RedLine[]>(remark.strokes);
