@@ -49,7 +49,11 @@ export async function postForm(
 export async function takePart(address: string, voteId: string): Promise<Phone> {
   const joined = await postForm(address, "/api/live/join", { voteId }, "");
   if (joined.status !== 200) throw new Error(`A phone was not let in: ${JSON.stringify(joined.reply)}`);
-  const { cookie } = joined;
+  return watch(address, voteId, joined.cookie);
+}
+
+/** Someone who was let in looks. */
+export function watch(address: string, voteId: string, cookie: string): Phone {
   let seen: ReturnType<Phone["seen"]> = null;
   const stream = request(`${address}/api/live/events?vote=${voteId}`, { headers: { Cookie: cookie }, agent: false });
   stream.on("response", (answer) => {
