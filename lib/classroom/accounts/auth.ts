@@ -2,9 +2,13 @@ import { randomUUID } from "node:crypto";
 import { betterAuth } from "better-auth";
 import { isAPIError } from "better-auth/api";
 import type { Store } from "../store/store";
+import { renewSession, SESSION_S } from "./renew-session";
 
-/** A term: a student who comes every week is not asked again within it. */
-const SESSION_S = 120 * 24 * 60 * 60;
+/**
+ * How long a browser keeps the cookie: as long as any does (RFC 6265bis, draft 22, section 5.5: at most 400 days; from memory).
+ * Pages cannot set a cookie while they are drawn, so it is the store that says when a session has not been used for too long.
+ */
+const COOKIE_S = 400 * 24 * 60 * 60;
 
 /** By NIST SP 800-63B-4 (2025), section 3.1.1.2, at least 8 where there is a second proof; here there is none. */
 export const SHORTEST_PASSWORD = 10;
@@ -41,7 +45,7 @@ export function authOptions({ db, engine }: Pick<Store, "db" | "engine">, { secr
     database: { db, type: engine, transaction: false },
     emailAndPassword: { enabled: true, minPasswordLength: SHORTEST_PASSWORD, maxPasswordLength: LONGEST_PASSWORD },
     user: { additionalFields: { role: { type: "string", required: true, input: false } } },
-    // Pages cannot set a cookie while they are drawn, so a session is not lengthened on the way.
+    // We lengthen it ourselves: the library would want to set a cookie with it, and fail where the store cannot be written.
     session: { expiresIn: SESSION_S, disableSessionRefresh: true },
     advanced: {
       cookiePrefix: "plasterline",
@@ -64,7 +68,7 @@ export function makeAuth(store: Store, options: AuthOptions): Auth {
     signIn: async (email, password) => {
       try {
         const { headers, response } = await library.api.signInEmail({ body: { email, password }, returnHeaders: true });
-        return { userId: response.user.id, cookies: headers.getSetCookie() };
+        return { userId: response.user.id, cookies: headers.getSetCookie().map(keptLong) };
       } catch (error) {
         if (isAPIError(error) && error.statusCode < 500) return undefined;
         throw error;
@@ -73,6 +77,7 @@ export function makeAuth(store: Store, options: AuthOptions): Auth {
     whoIs: async (headers) => {
       const found = await library.api.getSession({ headers });
       if (!found) return undefined;
+      await renewSession(store, found.session);
       const { id, name, role } = found.user;
       return { userId: id, name, role: role === "teacher" ? "teacher" : "student" };
     },
@@ -81,4 +86,9 @@ export function makeAuth(store: Store, options: AuthOptions): Auth {
       return answer.headers.getSetCookie();
     },
   };
+}
+
+/** A session's cookie with the lifetime that the browser shall give it; one that ends a session stays as it is. */
+function keptLong(line: string): string {
+  return line.replace(`Max-Age=${SESSION_S};`, `Max-Age=${COOKIE_S};`);
 }

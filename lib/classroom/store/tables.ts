@@ -15,6 +15,7 @@ export type Tables = {
   readonly verification: VerificationTable;
   readonly setting: SettingTable;
   readonly tries: TriesTable;
+  readonly one_time_word: OneTimeWordTable;
   readonly class: ClassTable;
   readonly member: MemberTable;
   readonly homework: HomeworkTable;
@@ -41,6 +42,7 @@ export const TABLES: readonly { readonly name: TableName; readonly key: readonly
   { name: "verification", key: ["id"] },
   { name: "setting", key: ["name"] },
   { name: "tries", key: ["key"] },
+  { name: "one_time_word", key: ["id"] },
   { name: "class", key: ["id"] },
   { name: "member", key: ["id"] },
   { name: "homework", key: ["id"] },
@@ -111,6 +113,22 @@ type SettingTable = { name: string; value: string };
 
 /** Tries within a window of time: of a password, a class code. `key` is a digest and tells nobody's name or address. */
 type TriesTable = { key: string; count: number; since: string };
+
+export type OneTimeWordTable = {
+  id: string;
+  kind: "invitation" | "way-back";
+  /** The word itself is kept nowhere. */
+  digest: string;
+  /** The teacher who made it; null for one that was made at the server. */
+  made_by: string | null;
+  /** Whose way back it is, or the teacher an invitation has let in. */
+  for_user: string | null;
+  /** What the one who made it wrote beside it, to know it by. */
+  note: string;
+  made_at: string;
+  expires_at: string;
+  used_at: string | null;
+};
 
 export type ClassTable = {
   id: string;

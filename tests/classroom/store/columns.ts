@@ -51,6 +51,17 @@ export const COLUMNS = {
   },
   setting: { name: "text", value: "text" },
   tries: { key: "text", count: "integer", since: "text" },
+  one_time_word: {
+    id: "text",
+    kind: "text",
+    digest: "text",
+    made_by: "text?",
+    for_user: "text?",
+    note: "text",
+    made_at: "text",
+    expires_at: "text",
+    used_at: "text?",
+  },
   class: {
     id: "text",
     teacher_id: "text",
@@ -136,6 +147,7 @@ export const COLUMNS = {
 export const POINTERS: Readonly<Record<string, Readonly<Record<string, TableName>>>> = {
   session: { userId: "user" },
   account: { userId: "user" },
+  one_time_word: { made_by: "user", for_user: "user" },
   class: { teacher_id: "user" },
   member: { class_id: "class", user_id: "user" },
   homework: { class_id: "class" },
