@@ -80,6 +80,8 @@ function bookOf(taken: readonly Taken[], now: string): Gradebook {
       memberId: key(name),
       score,
       receivedAt: now,
+      madeAt: null,
+      inTimeReason: null,
     }),
   );
   const work = {

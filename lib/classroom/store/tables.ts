@@ -184,6 +184,8 @@ export type HomeworkItemTable = {
   /** JSON: the exercise file as it was set. */
   exercise: string | null;
   weight: number;
+  /** When the teacher took it out of the homework; null while it is in. What was handed in of it stays. */
+  taken_out_at: string | null;
 };
 
 export type HomeworkMemberTable = {
@@ -210,7 +212,10 @@ export type HandInTable = {
   /** By the student's clock, for the record only. */
   made_at: string;
   received_at: string;
+  /** 0 as well where the teacher counts late work as in time. */
   late: YesNo;
+  /** Why the teacher counts it as in time though it came in late; null where nobody said so. */
+  in_time_reason: string | null;
 };
 
 export type OverrideTable = { item_id: string; member_id: string; score: number; reason: string; at: string };

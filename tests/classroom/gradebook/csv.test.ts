@@ -77,6 +77,7 @@ describe("a table as RFC 4180 has it, https://www.rfc-editor.org/rfc/rfc4180, se
 });
 
 const NOW = "2026-11-20T12:00:00.000Z";
+const PLAIN = { madeAt: null, inTimeReason: null };
 const book = makeGradebook(
   {
     work: [
@@ -94,9 +95,9 @@ const book = makeGradebook(
     students: ["=Wim", "Noor", "Tess", "Bram"].map((name) => ({ memberId: name.slice(-3), name, number: null })),
     arrangements: [{ homeworkId: "w", memberId: "ess", dueAt: null, excused: true, assigned: false }],
     attempts: [
-      { id: "1", itemId: "i", memberId: "Wim", score: 66.666, receivedAt: "2026-11-11T10:00:00.000Z" },
-      { id: "2", itemId: "i", memberId: "oor", score: 50, receivedAt: "2026-11-09T10:00:00.000Z" },
-      { id: "3", itemId: "i", memberId: "oor", score: 40, receivedAt: "2026-11-09T11:00:00.000Z" },
+      { id: "1", itemId: "i", memberId: "Wim", score: 66.666, receivedAt: "2026-11-11T10:00:00.000Z", ...PLAIN },
+      { id: "2", itemId: "i", memberId: "oor", score: 50, receivedAt: "2026-11-09T10:00:00.000Z", ...PLAIN },
+      { id: "3", itemId: "i", memberId: "oor", score: 40, receivedAt: "2026-11-09T11:00:00.000Z", ...PLAIN },
     ],
     overrides: [
       { itemId: "i", memberId: "oor", score: 75, reason: 'Drew "left" for "right".', at: "2026-11-12T08:00:00.000Z" },

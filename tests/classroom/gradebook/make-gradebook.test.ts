@@ -22,7 +22,7 @@ const WORK: Work = {
 };
 
 function attempt(score: number | null, receivedAt = BEFORE, id = `${receivedAt} ${score}`, itemId = "a"): Attempt {
-  return { id, itemId, memberId: "wim", score, receivedAt };
+  return { id, itemId, memberId: "wim", score, receivedAt, madeAt: BEFORE, inTimeReason: null };
 }
 
 function book(change: Partial<GradebookRows>, now = NOW) {

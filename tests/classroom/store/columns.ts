@@ -106,6 +106,7 @@ export const COLUMNS = {
     level: "integer?",
     exercise: "text?",
     weight: "double",
+    taken_out_at: "text?",
   },
   homework_member: {
     homework_id: "text",
@@ -126,6 +127,7 @@ export const COLUMNS = {
     made_at: "text",
     received_at: "text",
     late: "integer",
+    in_time_reason: "text?",
   },
   override: { item_id: "text", member_id: "text", score: "double", reason: "text", at: "text" },
   remark: { id: "text", hand_in_id: "text", strokes: "text", words: "text", at: "text" },
