@@ -9,7 +9,7 @@ import { courseText } from "../classroom/homework/course-text";
 import { handIn } from "../classroom/homework/hand-in";
 import { setHomework } from "../classroom/homework/set-homework";
 import { openVote } from "../classroom/live/open-vote";
-import { putGuess } from "../classroom/live/put-guess";
+import { putGuesses } from "../classroom/live/put-guesses";
 import { openStore } from "../classroom/store/open-store";
 import type { Store } from "../classroom/store/store";
 import type { Exercise } from "../exercise/exercise";
@@ -122,10 +122,11 @@ async function fillStore(store: Store): Promise<DrawnClass> {
   const point = exercise?.task.marks[2];
   if (!exercise || point === undefined) throw new Error(`The course has no ${EXERCISES[0]}.`);
   const vote = sure(await openVote(store, { classId, exercise, point }));
-  for (const [i, [, offMm, habit]] of STUDENTS.entries()) {
+  const guesses = STUDENTS.map(([, offMm, habit], i) => {
     const at = drawn(exercise, 1 + offMm, i, habit).find((mark) => mark.point === point)?.at as PicturePoint;
-    sure(await putGuess(store, { voteId: vote.voteId, round: 1, person: joined[i]?.memberId ?? "", at }));
-  }
+    return { round: 1, person: joined[i]?.memberId ?? "", at };
+  });
+  sure(await putGuesses(store, vote.voteId, guesses));
   const student = joined[1]?.cookies ?? [];
   return {
     teacher: teacher.cookies.map(pair),
