@@ -18,7 +18,7 @@ import { thinkOutWalls } from "./generate-walls";
 import type { ThinkOut } from "./idea";
 import { demandsOf, LEVELS, type Level, marksAsked } from "./levels";
 import { chooseWords } from "./words";
-import { writeExercise } from "./write-exercise";
+import { writeExercise } from "../exercise/write-exercise";
 import { writeNotes } from "./write-notes";
 
 const THINK_OUT: Readonly<Record<Unit, ThinkOut>> = {
