@@ -1,0 +1,273 @@
+import fc from "fast-check";
+import type { Draft, Thing } from "@/lib/draft/draft";
+import type { Edit } from "@/lib/draft/edit";
+import { STRICTNESSES } from "@/lib/exercise/exercise";
+import { namePoints } from "@/lib/plan/name-points";
+import { FURNITURE_KINDS, MASKING_KINDS, OPENING_KINDS } from "@/lib/plan/plan";
+
+/** An edit that is made for whatever stands on the draft when its turn comes; it may still be one that is refused. */
+export type Making = (draft: Draft) => Edit;
+
+/** Nobody points finer than this; what is finer is lost in the file as rounding, metres. */
+const FINEST_M = 1e-7;
+
+/** Mostly on the author's grid, at times anywhere. */
+const length = (min: number, max: number) =>
+  fc.oneof(
+    fc.integer({ min: Math.round(min * 16), max: Math.round(max * 16) }).map((n) => n * 0.3048 * (12 / 16 / 12)),
+    fc.double({ min, max, noNaN: true }).map((n) => Math.round(n / FINEST_M) * FINEST_M + 0),
+  );
+const place = fc.tuple(length(-8, 8), length(-1, 9));
+const pick = fc.nat({ max: 10_000 });
+const angle = fc.oneof(
+  fc.constantFrom(0, Math.PI / 2, -Math.PI / 2, Math.PI),
+  fc.double({ min: -7, max: 7, noNaN: true }),
+);
+const newName = fc.constantFrom("Q", "7", "entry", "A", "W1", "P1", "a b", "", "__proto__", "toString", "door", "Ä-1");
+
+const one = <Item>(items: readonly Item[], n: number): Item | undefined => items[n % Math.max(1, items.length)];
+
+/** Everything that can be chosen on a draft. */
+export function everything({ exercise: { plan } }: Draft): readonly Thing[] {
+  const of = (kind: Exclude<Thing["kind"], "opening">, items: readonly { readonly id: string }[]) =>
+    items.map(({ id }): Thing => ({ kind, id }));
+  return [
+    ...[...plan.corners.keys()].map((id): Thing => ({ kind: "corner", id })),
+    ...of("wall", plan.walls),
+    ...plan.walls.flatMap(({ id: wall, openings }) => openings.map(({ id }): Thing => ({ kind: "opening", wall, id }))),
+    ...of("platform", plan.platforms),
+    ...of("stair", plan.stairs),
+    ...of("furniture", plan.furniture),
+    ...of("column", plan.columns),
+    ...of("masking", plan.masking),
+  ];
+}
+
+const someThings = fc.array(pick, { minLength: 1, maxLength: 4 });
+const choose = (draft: Draft, picks: readonly number[]) => picks.flatMap((n) => one(everything(draft), n) ?? []);
+
+const opening = fc.record({
+  kind: fc.constantFrom(...OPENING_KINDS),
+  at: length(0, 4),
+  width: length(0.3, 2),
+  sill: fc.oneof(fc.constant(0), length(0, 1)),
+  head: length(1, 3),
+  depth: fc.option(length(0.1, 1)),
+  leaves: fc.constantFrom(1 as const, 2 as const),
+  hinge: fc.constantFrom("start" as const, "end" as const, null),
+  swing: fc.constantFrom("onstage" as const, "offstage" as const),
+});
+const base = fc.constantFrom(0, 0.6);
+
+const adding: fc.Arbitrary<Making> = fc.oneof(
+  fc
+    .record({
+      corners: fc.array(fc.oneof(place, pick), { minLength: 1, maxLength: 5 }),
+      closed: fc.boolean(),
+      height: length(1, 5),
+    })
+    .map(
+      ({ corners, closed, height }): Making =>
+        (draft) => ({
+          edit: "add-walls",
+          corners: corners.map((c) =>
+            typeof c === "number" ? (one([...draft.exercise.plan.corners.keys()], c) ?? "none") : c,
+          ),
+          closed,
+          height,
+          thickness: 0.15,
+        }),
+    ),
+  place.map(
+    (at): Making =>
+      () => ({ edit: "add-point", at }),
+  ),
+  fc.tuple(pick, opening).map(
+    ([n, put]): Making =>
+      (draft) => ({
+        edit: "add-opening",
+        wall: one(draft.exercise.plan.walls, n)?.id ?? "W1",
+        opening: put,
+      }),
+  ),
+  fc.record({ outline: fc.array(place, { minLength: 3, maxLength: 6 }), height: length(0.1, 1), base }).map(
+    (platform): Making =>
+      () => ({ edit: "add-platform", platform }),
+  ),
+  fc
+    .record({
+      nosing: fc.tuple(place, place),
+      steps: fc.integer({ min: 1, max: 9 }),
+      tread: length(0.2, 0.4),
+      riser: length(0.1, 0.2),
+      base,
+    })
+    .map(
+      (stair): Making =>
+        () => ({ edit: "add-stair", stair }),
+    ),
+  fc
+    .record({
+      kind: fc.constantFrom(...FURNITURE_KINDS),
+      at: place,
+      turn: angle,
+      width: length(0.3, 2),
+      depth: length(0.3, 1),
+      height: length(0.3, 2),
+      base,
+    })
+    .map(
+      (furniture): Making =>
+        () => ({ edit: "add-furniture", furniture }),
+    ),
+  fc.record({ at: place, diameter: length(0.1, 0.5), height: length(1, 4), base }).map(
+    (column): Making =>
+      () => ({ edit: "add-column", column }),
+  ),
+  fc
+    .record({
+      kind: fc.constantFrom(...MASKING_KINDS),
+      line: fc.tuple(place, place),
+      trim: fc.option(length(2, 5)),
+      height: length(0.5, 6),
+    })
+    .map(
+      (masking): Making =>
+        () => ({ edit: "add-masking", masking }),
+    ),
+);
+
+/** The `change-` edit of a thing with a new name, a new height or a new base. */
+function changeOf(thing: Thing, name: string | null, height: number): Edit {
+  const id = name === null ? {} : { id: name };
+  if (thing.kind === "corner") return { edit: "rename-corner", id: thing.id, to: name ?? thing.id };
+  if (thing.kind === "opening")
+    return { edit: "change-opening", wall: thing.wall, id: thing.id, change: { ...id, head: height } };
+  if (thing.kind === "stair") return { edit: "change-stair", id: thing.id, change: { ...id, riser: height / 10 } };
+  return { edit: `change-${thing.kind}`, id: thing.id, change: { ...id, height } };
+}
+
+const changing: fc.Arbitrary<Making> = fc.oneof(
+  fc.tuple(pick, fc.option(newName), length(1, 5)).map(
+    ([n, name, height]): Making =>
+      (draft) => {
+        const thing = one(everything(draft), n);
+        return thing ? changeOf(thing, name, height) : { edit: "rename-corner", id: "none", to: "Q" };
+      },
+  ),
+  fc.tuple(pick, place).map(
+    ([n, to]): Making =>
+      (draft) => ({
+        edit: "move-corner",
+        id: one([...draft.exercise.plan.corners.keys()], n) ?? "none",
+        to,
+      }),
+  ),
+  fc.tuple(pick, length(0.5, 6), fc.option(angle)).map(
+    ([n, long, turned]): Making =>
+      (draft) => ({
+        edit: "set-wall-length",
+        id: one(draft.exercise.plan.walls, n)?.id ?? "none",
+        length: long,
+        ...(turned === null ? {} : { angle: turned }),
+      }),
+  ),
+  fc.tuple(pick, length(0, 5)).map(
+    ([n, at]): Making =>
+      (draft) => ({
+        edit: "split-wall",
+        id: one(draft.exercise.plan.walls, n)?.id ?? "none",
+        at,
+      }),
+  ),
+);
+
+const placing: fc.Arbitrary<Making> = fc.oneof(
+  fc.tuple(someThings, place).map(
+    ([n, by]): Making =>
+      (draft) => ({ edit: "move", things: choose(draft, n), by }),
+  ),
+  fc.tuple(someThings, place, angle).map(
+    ([n, about, by]): Making =>
+      (draft) => ({
+        edit: "turn",
+        things: choose(draft, n),
+        about,
+        angle: by,
+      }),
+  ),
+  fc.tuple(someThings, place).map(
+    ([n, by]): Making =>
+      (draft) => ({ edit: "copy", things: choose(draft, n), by }),
+  ),
+  fc.tuple(someThings, fc.oneof(fc.constant(0), length(-3, 3)), fc.boolean()).map(
+    ([n, x, copy]): Making =>
+      (draft) => ({
+        edit: "mirror",
+        things: choose(draft, n),
+        x,
+        copy,
+      }),
+  ),
+  someThings.map(
+    (n): Making =>
+      (draft) => ({ edit: "take-away", things: choose(draft, n.slice(0, 2)) }),
+  ),
+);
+
+/** Some of the named points of a draft. */
+function points({ exercise: { plan, stage } }: Draft, picks: readonly number[]): readonly string[] {
+  const names = [...namePoints(plan, stage).keys()];
+  return [...new Set(picks.flatMap((n) => one(names, n) ?? []))];
+}
+
+const setting: fc.Arbitrary<Making> = fc.oneof(
+  fc.tuple(length(5, 15), length(3, 8), length(4, 10), fc.constantFrom(0, 1 / 20, 0.033)).map(
+    ([width, high, depth, rake]): Making =>
+      () => ({
+        edit: "set-stage",
+        stage: { opening: { width, height: high }, depth, apron: 1, rake },
+      }),
+  ),
+  fc.tuple(length(4, 20), length(1, 4), fc.boolean()).map(
+    ([distance, eyeHeight, keep]): Making =>
+      ({ exercise }) => ({
+        edit: "set-viewer",
+        viewer: { distance: keep ? exercise.viewer.distance : distance, eyeHeight, offset: 0 },
+      }),
+  ),
+  fc.option(length(0.3, 1.5)).map(
+    (rise): Making =>
+      () => ({ edit: "set-back-wall-rise", rise }),
+  ),
+  fc.constantFrom(["ft-in", "1/2in=1ft"] as const, ["m", "1:50"] as const, ["m", "1:0"] as const).map(
+    ([units, scale]): Making =>
+      () => ({ edit: "set-sheet", units, scale }),
+  ),
+  fc.tuple(fc.array(pick, { maxLength: 6 }), fc.array(pick, { maxLength: 3 })).map(
+    ([marks, given]): Making =>
+      (draft) => ({
+        edit: "set-task",
+        task: { marks: points(draft, marks), given: points(draft, given) },
+      }),
+  ),
+  fc.constantFrom(...STRICTNESSES).map(
+    (strictness): Making =>
+      () => ({ edit: "set-task", task: { strictness }, marksBy: "order" }),
+  ),
+  fc.constantFrom("picture-to-plan" as const, "plan-to-picture" as const).map(
+    (kind): Making =>
+      () => ({ edit: "set-task", task: { kind } }),
+  ),
+  fc.string({ maxLength: 20 }).map(
+    (title): Making =>
+      () => ({ edit: "set-words", words: { title, level: 3 } }),
+  ),
+);
+
+export const anyMaking: fc.Arbitrary<Making> = fc.oneof(
+  { arbitrary: adding, weight: 4 },
+  { arbitrary: changing, weight: 3 },
+  { arbitrary: placing, weight: 4 },
+  { arbitrary: setting, weight: 2 },
+);
