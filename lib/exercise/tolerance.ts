@@ -52,6 +52,22 @@ export function fixedPoints({ stage, viewer }: Pick<Exercise, "stage" | "viewer"
   return [centreVanishingPoint(viewer), ...opening, ...back];
 }
 
+/** The nearest of some points, of which there is one at least. Read by index: it is asked of all pairs of a large plan's marks. */
+function nearestOf(points: readonly PicturePoint[], at: PicturePoint): PicturePoint {
+  let nearest = points[0] as PicturePoint;
+  let least = Number.POSITIVE_INFINITY;
+  for (const point of points) {
+    const across = point[0] - at[0];
+    const up = point[1] - at[1];
+    const square = across * across + up * up;
+    if (square < least) {
+      least = square;
+      nearest = point;
+    }
+  }
+  return nearest;
+}
+
 /**
  * Tolerance of each asked mark, mm on paper at `scaleRatio`. The judged distance runs from the mark's true point to the
  * nearest of the given points, the true points of the marks asked before it, and the sheet's fixed points; it never
@@ -71,7 +87,7 @@ export function tolerances(
   for (const mark of exercise.task.marks) {
     const [at] = truth(mark);
     if (!at) continue;
-    const nearest = known.reduce((least, point) => Math.min(least, distance(at, point)), distanceToRule(at, exercise));
+    const nearest = Math.min(distance(at, nearestOf(known, at)), distanceToRule(at, exercise));
     found.set(mark, toleranceForDistance(toPaperMm(nearest, scaleRatio), exercise.task.strictness));
     known.push(at);
   }

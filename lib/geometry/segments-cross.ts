@@ -19,6 +19,7 @@ export function distanceToSegment(p: Vector2, [a, b]: Segment): number {
  * run over each other. Sharing one end is not crossing.
  */
 export function segmentsCross(one: Segment, other: Segment): boolean {
+  if (farApart(one, other, 0) || farApart(one, other, 1)) return false;
   if (crossProperly(one, other)) return true;
   const loose = [
     ...one.filter((p) => !isEndOf(p, other)).map((p) => distanceToSegment(p, other)),
@@ -35,6 +36,14 @@ export function isJunction(one: Segment, other: Segment): boolean {
   if (!(slant > SAME_POINT_M * lengths)) return false;
   const endsOn = (a: Segment, b: Segment) => a.some((p) => !isEndOf(p, b) && distanceToSegment(p, b) < SAME_POINT_M);
   return endsOn(one, other) || endsOn(other, one);
+}
+
+/** Whether the one lies wholly before or wholly behind the other along an axis: so it is with nearly all pairs of a large plan. */
+function farApart([a, b]: Segment, [c, d]: Segment, axis: 0 | 1): boolean {
+  return (
+    Math.max(a[axis], b[axis]) + SAME_POINT_M < Math.min(c[axis], d[axis]) ||
+    Math.max(c[axis], d[axis]) + SAME_POINT_M < Math.min(a[axis], b[axis])
+  );
 }
 
 function isEndOf(p: Vector2, [a, b]: Segment): boolean {
