@@ -28,7 +28,11 @@ export type Edit =
   | { readonly edit: "add-column"; readonly column: Omit<Column, "id"> }
   | { readonly edit: "add-masking"; readonly masking: Omit<Masking, "id"> }
   /** Changes the members given; `id` renames, and what speaks of the old name follows. */
-  | { readonly edit: "change-wall"; readonly id: string; readonly change: Partial<Omit<Wall, "from" | "to" | "openings">> }
+  | {
+      readonly edit: "change-wall";
+      readonly id: string;
+      readonly change: Partial<Omit<Wall, "from" | "to" | "openings">>;
+    }
   | { readonly edit: "change-opening"; readonly wall: string; readonly id: string; readonly change: Partial<Opening> }
   | { readonly edit: "change-platform"; readonly id: string; readonly change: Partial<Platform> }
   | { readonly edit: "change-stair"; readonly id: string; readonly change: Partial<Stair> }
@@ -49,7 +53,9 @@ export type Edit =
   | { readonly edit: "set-task"; readonly task: Partial<Task>; readonly marksBy?: Draft["marksBy"] }
   | {
       readonly edit: "set-words";
-      readonly words: Partial<Pick<Draft["exercise"], "id" | "title" | "brief" | "scenario" | "notes" | "unit" | "level">>;
+      readonly words: Partial<
+        Pick<Draft["exercise"], "id" | "title" | "brief" | "scenario" | "notes" | "unit" | "level">
+      >;
     };
 
 /** What came of an edit: the draft after it and the things it made, or why it cannot be done, in a sentence for the author. */

@@ -3,29 +3,11 @@ import type { Draft, Thing } from "@/lib/draft/draft";
 import type { Edit } from "@/lib/draft/edit";
 import { STRICTNESSES } from "@/lib/exercise/exercise";
 import { namePoints } from "@/lib/plan/name-points";
-import { FURNITURE_KINDS, MASKING_KINDS, OPENING_KINDS } from "@/lib/plan/plan";
+import { anyAddition } from "./any-addition";
+import { angle, length, one, pick, place } from "./any-length";
+import type { Making } from "./making";
 
-/** An edit that is made for whatever stands on the draft when its turn comes; it may still be one that is refused. */
-export type Making = (draft: Draft) => Edit;
-
-/** Nobody points finer than this; what is finer is lost in the file as rounding, metres. */
-const FINEST_M = 1e-7;
-
-/** Mostly on the author's grid, at times anywhere. */
-const length = (min: number, max: number) =>
-  fc.oneof(
-    fc.integer({ min: Math.round(min * 16), max: Math.round(max * 16) }).map((n) => n * 0.3048 * (12 / 16 / 12)),
-    fc.double({ min, max, noNaN: true }).map((n) => Math.round(n / FINEST_M) * FINEST_M + 0),
-  );
-const place = fc.tuple(length(-8, 8), length(-1, 9));
-const pick = fc.nat({ max: 10_000 });
-const angle = fc.oneof(
-  fc.constantFrom(0, Math.PI / 2, -Math.PI / 2, Math.PI),
-  fc.double({ min: -7, max: 7, noNaN: true }),
-);
 const newName = fc.constantFrom("Q", "7", "entry", "A", "W1", "P1", "a b", "", "__proto__", "toString", "door", "Ä-1");
-
-const one = <Item>(items: readonly Item[], n: number): Item | undefined => items[n % Math.max(1, items.length)];
 
 /** Everything that can be chosen on a draft. */
 export function everything({ exercise: { plan } }: Draft): readonly Thing[] {
@@ -45,97 +27,6 @@ export function everything({ exercise: { plan } }: Draft): readonly Thing[] {
 
 const someThings = fc.array(pick, { minLength: 1, maxLength: 4 });
 const choose = (draft: Draft, picks: readonly number[]) => picks.flatMap((n) => one(everything(draft), n) ?? []);
-
-const opening = fc.record({
-  kind: fc.constantFrom(...OPENING_KINDS),
-  at: length(0, 4),
-  width: length(0.3, 2),
-  sill: fc.oneof(fc.constant(0), length(0, 1)),
-  head: length(1, 3),
-  depth: fc.option(length(0.1, 1)),
-  leaves: fc.constantFrom(1 as const, 2 as const),
-  hinge: fc.constantFrom("start" as const, "end" as const, null),
-  swing: fc.constantFrom("onstage" as const, "offstage" as const),
-});
-const base = fc.constantFrom(0, 0.6);
-
-const adding: fc.Arbitrary<Making> = fc.oneof(
-  fc
-    .record({
-      corners: fc.array(fc.oneof(place, pick), { minLength: 1, maxLength: 5 }),
-      closed: fc.boolean(),
-      height: length(1, 5),
-    })
-    .map(
-      ({ corners, closed, height }): Making =>
-        (draft) => ({
-          edit: "add-walls",
-          corners: corners.map((c) =>
-            typeof c === "number" ? (one([...draft.exercise.plan.corners.keys()], c) ?? "none") : c,
-          ),
-          closed,
-          height,
-          thickness: 0.15,
-        }),
-    ),
-  place.map(
-    (at): Making =>
-      () => ({ edit: "add-point", at }),
-  ),
-  fc.tuple(pick, opening).map(
-    ([n, put]): Making =>
-      (draft) => ({
-        edit: "add-opening",
-        wall: one(draft.exercise.plan.walls, n)?.id ?? "W1",
-        opening: put,
-      }),
-  ),
-  fc.record({ outline: fc.array(place, { minLength: 3, maxLength: 6 }), height: length(0.1, 1), base }).map(
-    (platform): Making =>
-      () => ({ edit: "add-platform", platform }),
-  ),
-  fc
-    .record({
-      nosing: fc.tuple(place, place),
-      steps: fc.integer({ min: 1, max: 9 }),
-      tread: length(0.2, 0.4),
-      riser: length(0.1, 0.2),
-      base,
-    })
-    .map(
-      (stair): Making =>
-        () => ({ edit: "add-stair", stair }),
-    ),
-  fc
-    .record({
-      kind: fc.constantFrom(...FURNITURE_KINDS),
-      at: place,
-      turn: angle,
-      width: length(0.3, 2),
-      depth: length(0.3, 1),
-      height: length(0.3, 2),
-      base,
-    })
-    .map(
-      (furniture): Making =>
-        () => ({ edit: "add-furniture", furniture }),
-    ),
-  fc.record({ at: place, diameter: length(0.1, 0.5), height: length(1, 4), base }).map(
-    (column): Making =>
-      () => ({ edit: "add-column", column }),
-  ),
-  fc
-    .record({
-      kind: fc.constantFrom(...MASKING_KINDS),
-      line: fc.tuple(place, place),
-      trim: fc.option(length(2, 5)),
-      height: length(0.5, 6),
-    })
-    .map(
-      (masking): Making =>
-        () => ({ edit: "add-masking", masking }),
-    ),
-);
 
 /** The `change-` edit of a thing with a new name, a new height or a new base. */
 function changeOf(thing: Thing, name: string | null, height: number): Edit {
@@ -265,8 +156,9 @@ const setting: fc.Arbitrary<Making> = fc.oneof(
   ),
 );
 
+/** Any edit there is, in the proportions of a morning's drafting. */
 export const anyMaking: fc.Arbitrary<Making> = fc.oneof(
-  { arbitrary: adding, weight: 4 },
+  { arbitrary: anyAddition, weight: 4 },
   { arbitrary: changing, weight: 3 },
   { arbitrary: placing, weight: 4 },
   { arbitrary: setting, weight: 2 },

@@ -11,7 +11,8 @@ import { readExercise } from "@/lib/exercise/read-exercise";
 import { checkIds } from "@/lib/exercise/sense-sizes";
 import { namePoints } from "@/lib/plan/name-points";
 import { seeded } from "../seeded";
-import { anyMaking, type Making } from "./any-edit";
+import { anyMaking } from "./any-edit";
+import type { Making } from "./making";
 import { expectSameDraft } from "./same-draft";
 
 const units = fc.constantFrom("ft-in" as const, "m" as const);

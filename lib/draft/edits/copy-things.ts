@@ -75,12 +75,13 @@ type CornerCopies = {
   readonly made: readonly Thing[];
 };
 
-/** New corners where the copies go; a corner that stands there already is taken. */
-function copyCorners(plan: Plan, selection: Selection, { place }: Placing): CornerCopies {
+/** New corners where the copies go, named on in the order of the run; a corner that stands there already is taken. */
+function copyCorners(plan: Plan, selection: Selection, { place, mirrors }: Placing): CornerCopies {
   const images = new Map<string, string>();
   const added: [string, PlanPoint][] = [];
   const names = cornerNames(takenNames(plan));
-  for (const name of cornersOf(plan, selection)) {
+  const originals = [...cornersOf(plan, selection)];
+  for (const name of mirrors ? originals.toReversed() : originals) {
     const to = place(plan.corners.get(name) as PlanPoint);
     const there = [...plan.corners, ...added].find(([, at]) => distance(at, to) < SAME_POINT_M);
     const image = there ? there[0] : names.next().value;
