@@ -1,6 +1,9 @@
 import { type BroughtLayer, type BroughtLine, type BroughtPoint, MOST_POINTS } from "./brought";
 import { StopReading } from "./stop-reading";
 
+/** A copy of a block weighs as much as so many points. */
+const COPY_COST = 10;
+
 /** Gathers lines by layer while a file is read; made anew for each file. */
 export type Gathering = {
   readonly add: (layer: string, points: readonly BroughtPoint[], curved: boolean) => void;
@@ -19,7 +22,7 @@ export function gatherLines(): Gathering {
       if (list.length === 0) lines.set(layer, list);
       list.push({ points, curved });
     },
-    addCopy: () => bound(1),
+    addCopy: () => bound(COPY_COST),
     layers: (isHidden) => [...lines].map(([name, list]) => ({ name, hidden: isHidden(name), lines: list })),
   };
 

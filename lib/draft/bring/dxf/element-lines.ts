@@ -1,5 +1,5 @@
 import type { DxfEntity } from "dxf";
-import { bulgePoints, ellipsePoints } from "./bend-points";
+import { bulgePoints, ellipsePoints } from "../bend-points";
 import { splinePoints } from "./spline-points";
 
 type Pair = readonly [number, number];
