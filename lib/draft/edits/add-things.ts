@@ -1,15 +1,14 @@
-import { SAME_POINT_M } from "../../geometry/segments-cross";
-import { distance } from "../../geometry/vector";
 import type { Plan } from "../../plan/plan";
 import type { Draft, Thing } from "../draft";
 import { type Changed, type EditOf, notThere, refuse, withPlan } from "./changed";
+import { cornerAt } from "./corner-at";
 import { cornerNames, kindNames, numberedNames, takenNames } from "./names";
 
 /** A plain point on the floor: a corner no wall uses yet. */
 export function addPoint(draft: Draft, { at }: EditOf<"add-point">): Changed {
   const { plan } = draft.exercise;
-  const there = [...plan.corners].find(([, other]) => distance(other, at) < SAME_POINT_M);
-  if (there) return refuse(`Corner ${there[0]} stands there already.`);
+  const there = cornerAt(plan.corners, at);
+  if (there !== null) return refuse(`Corner ${there} stands there already.`);
   const id = cornerNames(takenNames(plan)).next().value;
   return withPlan(draft, { ...plan, corners: new Map([...plan.corners, [id, at]]) }, [{ kind: "corner", id }]);
 }

@@ -1,9 +1,8 @@
-import { SAME_POINT_M } from "../../geometry/segments-cross";
-import { distance } from "../../geometry/vector";
 import type { Plan, Wall } from "../../plan/plan";
 import type { PlanPoint } from "../../stage/frame";
 import type { Draft, Thing } from "../draft";
 import { type Changed, type EditOf, notThere, refuse, withPlan } from "./changed";
+import { cornerAt, pairOf } from "./corner-at";
 import { cornerNames, numberedNames, takenNames } from "./names";
 
 /**
@@ -47,18 +46,13 @@ type Run = { readonly names: readonly string[]; readonly added: readonly (readon
 function nameRun(plan: Plan, corners: readonly (PlanPoint | string)[]): Run {
   const added: [string, PlanPoint][] = [];
   const fresh = cornerNames(takenNames(plan));
-  const standing = [...plan.corners];
   const names = corners.map((corner) => {
     if (typeof corner === "string") return corner;
-    const there = [...standing, ...added].find(([, at]) => distance(at, corner) < SAME_POINT_M);
-    if (there) return there[0];
+    const there = cornerAt(plan.corners, corner) ?? cornerAt(added, corner);
+    if (there !== null) return there;
     const name = fresh.next().value;
     added.push([name, corner]);
     return name;
   });
   return { names, added };
-}
-
-function pairOf(one: string, other: string): string {
-  return [one, other].sort().join(" ");
 }

@@ -1,11 +1,10 @@
-import { SAME_POINT_M } from "../../geometry/segments-cross";
-import { distance } from "../../geometry/vector";
 import type { Plan, Wall } from "../../plan/plan";
 import { type WallLine, wallLine } from "../../plan/wall-line";
 import type { PlanPoint } from "../../stage/frame";
 import type { Draft, Thing } from "../draft";
 import { type Changed, type EditOf, refuse, withPlan } from "./changed";
 import { copyOpenings, type OpeningCopies } from "./copy-openings";
+import { cornerAt, pairOf } from "./corner-at";
 import { cornerNames, kindNames, numberedNames, takenNames } from "./names";
 import {
   mirrorAcross,
@@ -83,9 +82,9 @@ function copyCorners(plan: Plan, selection: Selection, { place, mirrors }: Placi
   const originals = [...cornersOf(plan, selection)];
   for (const name of mirrors ? originals.toReversed() : originals) {
     const to = place(plan.corners.get(name) as PlanPoint);
-    const there = [...plan.corners, ...added].find(([, at]) => distance(at, to) < SAME_POINT_M);
-    const image = there ? there[0] : names.next().value;
-    if (!there) added.push([image, to]);
+    const there = cornerAt(plan.corners, to) ?? cornerAt(added, to);
+    const image = there ?? names.next().value;
+    if (there === null) added.push([image, to]);
     images.set(name, image);
   }
   return { images, added, made: added.map(([id]) => ({ kind: "corner", id })) };
@@ -99,22 +98,21 @@ function copyWalls(
   images: CornerCopies["images"],
 ): readonly Wall[] {
   const names = numberedNames("W", new Set([...takenNames(plan), ...images.values()]));
+  const pairs = new Set(plan.walls.map((wall) => pairOf(wall.from, wall.to)));
   const copies: Wall[] = [];
   const chosen = plan.walls.filter(({ id }) => selection.walls.has(id));
   for (const wall of placing.mirrors ? chosen.toReversed() : chosen) {
     const [from, to] = [images.get(wall.from), images.get(wall.to)];
     const line = wallLine(plan, wall);
     if (from === undefined || to === undefined || !line) continue;
-    if ([...plan.walls, ...copies].some((other) => isBetween(other, from, to))) continue;
+    const pair = pairOf(from, to);
+    if (pairs.has(pair)) continue;
+    pairs.add(pair);
     const shaped = placing.mirrors ? mirrorWall(wall, line as WallLine, placing.place) : wall;
     const ends = placing.mirrors ? { from: to, to: from } : { from, to };
     copies.push({ ...shaped, ...ends, id: names.next().value });
   }
   return copies;
-}
-
-function isBetween(wall: Wall, one: string, other: string): boolean {
-  return (wall.from === one && wall.to === other) || (wall.from === other && wall.to === one);
 }
 
 type OtherCopies = {
