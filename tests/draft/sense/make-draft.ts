@@ -3,9 +3,8 @@ import type { Draft } from "@/lib/draft/draft";
 import type { Edit } from "@/lib/draft/edit";
 import { applyEdit } from "@/lib/draft/edits/apply-edit";
 import { draftFromExercise, newDraft } from "@/lib/draft/new-draft";
-import type { LengthUnits } from "@/lib/measure/length";
 import { type Change, readTideOffice } from "../../fixtures/tide-office";
-import { anyMaking, type Making } from "../any-edit";
+import { anyMaking } from "../any-edit";
 
 /** The draft after some edits; fails the test when one is refused. */
 export function edited(draft: Draft, ...edits: readonly Edit[]): Draft {
@@ -21,14 +20,12 @@ export function tideOfficeDraft(...changes: readonly Change[]): Draft {
   return draftFromExercise(readTideOffice(...changes));
 }
 
-function run(units: LengthUnits, list: readonly Making[]): Draft {
-  return list.reduce((before, make) => {
-    const after = applyEdit(before, make(before));
-    return after.ok ? after.draft : before;
-  }, newDraft(units));
-}
-
 /** Whatever comes of some edits on an empty stage: much of it makes no sense. */
 export const anyDraft: fc.Arbitrary<Draft> = fc
   .tuple(fc.constantFrom("ft-in" as const, "m" as const), fc.array(anyMaking, { minLength: 1, maxLength: 20 }))
-  .map(([units, list]) => run(units, list));
+  .map(([units, makings]) =>
+    makings.reduce<Draft>((before, make) => {
+      const after = applyEdit(before, make(before));
+      return after.ok ? after.draft : before;
+    }, newDraft(units)),
+  );
