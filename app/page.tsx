@@ -40,7 +40,11 @@ export default async function Home() {
             <Link href="/class" className="plain-link" prefetch={false}>
               Class
             </Link>{" "}
-            has its homework.
+            has its homework. Teaching?{" "}
+            <Link href="/draft" className="plain-link" prefetch={false}>
+              Draft
+            </Link>{" "}
+            makes exercises of plans of your own.
           </p>
         </div>
         {cover && <CoverDrawing exercise={cover} />}

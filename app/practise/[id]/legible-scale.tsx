@@ -2,36 +2,16 @@
 
 import { type ReactNode, useMemo } from "react";
 import { useStore } from "zustand";
-import { type PaneState, viewOfPane } from "@/app/_sheet/pane-state";
+import { legibleTimes } from "@/app/_sheet/legible-times";
 import { SheetContext, useSheet } from "@/app/_sheet/sheet-context";
-import { type Plane, pxPerMm } from "@/app/_sheet/view";
+import type { Plane } from "@/app/_sheet/view";
 import { PracticeContext, usePracticeRoom } from "./practice-context";
-
-/** Letters of a drawing shown smaller than this, pixels of the screen to a millimetre of paper, cannot be read. */
-const LEGIBLE_PX_PER_MM = 3.2;
-/** From the back of the room everything must be larger by this. */
-const PROJECTED = 1.4;
-const MOST_TIMES = 6;
-/** Sizes change by quarters, so that a pane being resized is not laid out anew at every pixel. */
-const QUARTER = 4;
-
-/**
- * How many times larger lettering and line weights must be than on paper to be read in a small pane. A drafter does the
- * same: a drawing at half the scale keeps the height of its letters.
- */
-function legibleTimes(pane: PaneState, scaleRatio: number, projected: boolean): number {
-  if (pane.size.width === 0) return 1;
-  const whole = pxPerMm(viewOfPane(pane), scaleRatio) / pane.factor;
-  const least = LEGIBLE_PX_PER_MM * (projected ? PROJECTED : 1);
-  const times = Math.ceil((least / whole) * QUARTER) / QUARTER;
-  return Math.min(Math.max(times, 1), MOST_TIMES);
-}
 
 /** What is inside is laid out for a scale at which its letters can be read. Places stay as they are: they are metres. */
 export function LegibleScale({ plane, children }: { readonly plane: Plane; readonly children: ReactNode }) {
   const sheet = useSheet();
   const room = usePracticeRoom();
-  const times = useStore(sheet.views, (views) => legibleTimes(views[plane], sheet.scaleRatio, isProjected()));
+  const times = useStore(sheet.views, (views) => legibleTimes(views[plane], sheet.scaleRatio));
   const scaleRatio = sheet.scaleRatio * times;
   const insideSheet = useMemo(() => ({ ...sheet, scaleRatio }), [sheet, scaleRatio]);
   const insideRoom = useMemo(() => ({ ...room, exercise: { ...room.exercise, scaleRatio } }), [room, scaleRatio]);
@@ -40,9 +20,4 @@ export function LegibleScale({ plane, children }: { readonly plane: Plane; reado
       <SheetContext value={insideSheet}>{children}</SheetContext>
     </PracticeContext>
   );
-}
-
-/** The size the table is seen at; changing it lays out every pane anew, and so asks again. */
-function isProjected(): boolean {
-  return typeof document !== "undefined" && document.documentElement.dataset.size === "projector";
 }

@@ -1,0 +1,98 @@
+"use client";
+
+import Link from "next/link";
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from "react";
+import { LookDisclosure } from "@/app/_parts/look/look-switch";
+import { SheetContext } from "@/app/_sheet/sheet-context";
+import { createSheetViews } from "@/app/_sheet/sheet-views";
+import { createDesk } from "./desk-store";
+import { draftBounds } from "./draft-bounds";
+import { DeskContext, useDesk, useDeskStore, useExercise } from "./draft-context";
+import { Drawers } from "./drawers";
+import { LegiblePane } from "./legible-pane";
+import { PicturePane } from "./picture-pane";
+import { PlanPane } from "./plan-pane";
+import { PlanRow } from "./plan-row";
+import { PlansFold } from "./plans-fold";
+import { useKeptPlan } from "./use-kept-plan";
+import { useUndoKeys } from "./use-undo-keys";
+import "./draft.css";
+
+const useBrowserLayoutEffect = typeof window === "undefined" ? useEffect : useLayoutEffect;
+
+/** The drafting desk: a plan that is drawn, the picture that follows it, and what is said about them. */
+export function DraftingDesk() {
+  const [store] = useState(() => createDesk("ft-in"));
+  return (
+    <DeskContext value={store}>
+      <Table />
+    </DeskContext>
+  );
+}
+
+function Table() {
+  const store = useDeskStore();
+  const exercise = useExercise();
+  const { scaleRatio } = exercise;
+  const bounds = useMemo(() => draftBounds(exercise), [exercise]);
+  const [views] = useState(() => createSheetViews(bounds.picture, bounds.plan));
+  const sheet = useMemo(() => ({ views, scaleRatio }), [views, scaleRatio]);
+  const laid = useRef(bounds);
+  const shelved = useKeptPlan();
+  const [picture, setPicture] = useState<"out" | "away">("out");
+  useUndoKeys(store);
+
+  // Paper that grows leaves what is looked at where it is.
+  useBrowserLayoutEffect(() => {
+    if (JSON.stringify(laid.current) === JSON.stringify(bounds)) return;
+    laid.current = bounds;
+    const { picture: p, plan } = views.getState();
+    if (p.factor === 1 && plan.factor === 1) views.getState().lay("never", bounds.picture, bounds.plan);
+    else views.setState({ picture: { ...p, bounds: bounds.picture }, plan: { ...plan, bounds: bounds.plan } });
+  }, [bounds, views]);
+
+  return (
+    <main className="draft-board" data-state={shelved.state}>
+      <header className="draft-edge">
+        <Link href="/" className="plain-link lettering" prefetch={false}>
+          Plasterline
+        </Link>
+        <h1 className="draft-title">{exercise.title}</h1>
+        <PlansFold {...shelved} />
+        <LookDisclosure />
+      </header>
+      {shelved.state === "gone" && (
+        <p className="draft-gone" role="status">
+          This browser does not let the page keep your plan: it will be gone when you close or reload the page.
+        </p>
+      )}
+      <SheetContext value={sheet}>
+        <div className="draft-sheet ruled" data-picture={picture}>
+          <div className="draft-plan">
+            <LegiblePane plane="plan">
+              <PlanPane />
+            </LegiblePane>
+            <PlanRow picture={picture} onPicture={setPicture} />
+          </div>
+          <div className="draft-picture">
+            <LegiblePane plane="picture">
+              <PicturePane />
+            </LegiblePane>
+          </div>
+          <Drawers />
+        </div>
+      </SheetContext>
+      <Said />
+    </main>
+  );
+}
+
+/** What was done and where the pencil is, for readers of the screen. */
+function Said() {
+  const said = useDesk((desk) => desk.said);
+  return (
+    <p className="aloud" role="status" data-aloud="draft">
+      {said}
+    </p>
+  );
+}

@@ -1,0 +1,53 @@
+"use client";
+
+import { DRAWERS, type Drawer } from "./desk-store";
+import { useDesk, useDeskStore } from "./draft-context";
+import { DrawDrawer } from "./draw-drawer";
+import { ExerciseSection } from "./exercise-section";
+import { NotesSection } from "./notes-section";
+import { StageDrawer } from "./stage-drawer";
+import { ThingsDrawer } from "./things-drawer";
+import { useApply } from "./use-apply";
+
+const WORDS: Readonly<Record<Drawer, string>> = {
+  stage: "Stage and eye",
+  draw: "Draw",
+  things: "On the plan",
+  notes: "Notes",
+  exercise: "Make it an exercise",
+};
+
+/** Beside the drawings: one of five things to see to, in the order a plan is made. */
+export function Drawers() {
+  const drawer = useDesk((desk) => desk.drawer);
+  const draft = useDesk((desk) => desk.history.draft);
+  const store = useDeskStore();
+  const apply = useApply();
+  return (
+    <section className="draft-desk" aria-label="Beside the drawings">
+      <nav className="draft-drawers" aria-label="What to see to">
+        {DRAWERS.map((each) => (
+          <button
+            key={each}
+            type="button"
+            className="draft-drawer"
+            aria-pressed={drawer === each}
+            onClick={() => store.getState().setDrawer(each)}
+          >
+            {WORDS[each]}
+          </button>
+        ))}
+      </nav>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys */}
+      <div className="draft-content" tabIndex={0} role="group" aria-label={WORDS[drawer]}>
+        {drawer === "stage" && <StageDrawer />}
+        {drawer === "draw" && <DrawDrawer />}
+        {drawer === "things" && <ThingsDrawer />}
+        {drawer === "notes" && (
+          <NotesSection draft={draft} apply={apply} show={(things) => store.getState().choose(things, "notes")} />
+        )}
+        {drawer === "exercise" && <ExerciseSection draft={draft} apply={apply} />}
+      </div>
+    </section>
+  );
+}

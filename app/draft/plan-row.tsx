@@ -1,0 +1,71 @@
+"use client";
+
+import { useStore } from "zustand";
+import { Press } from "@/app/_parts/press";
+import { ZOOM_STEP } from "@/app/_sheet/pane-state";
+import { useSheet } from "@/app/_sheet/sheet-context";
+import { GRID_STEPS } from "@/lib/draft/snapping/step-point";
+import { printLength } from "@/lib/measure/print-length";
+import { printScale } from "@/lib/measure/scale";
+import { sayAim } from "./aim-at";
+import { useDesk, useDeskStore, useExercise } from "./draft-context";
+import { isUnderWay } from "./hand";
+
+type Props = { readonly picture: "out" | "away"; readonly onPicture: (picture: "out" | "away") => void };
+
+/** Under the plan: its scale, where the pencil is held, the steps it goes by, what was done undone, and how near it is looked at. */
+export function PlanRow({ picture, onPicture }: Props) {
+  const { units, scale } = useExercise();
+  const { views } = useSheet();
+  const store = useDeskStore();
+  const desk = useDesk((each) => each);
+  const whole = useStore(views, ({ plan }) => plan.factor === 1);
+  const held = desk.noted || sayAim(desk.aim, desk);
+  const mayUndo = desk.history.past.length > 0 || isUnderWay(desk.hand);
+  return (
+    <>
+      <p className="draft-where" aria-hidden="true">
+        {held || `Plan ${printScale(scale)}`}
+      </p>
+      <div className="draft-row">
+        <Press weight="small" disabled={!mayUndo} onClick={() => store.getState().undo()}>
+          Undo
+        </Press>
+        <Press weight="small" disabled={desk.history.future.length === 0} onClick={() => store.getState().redo()}>
+          Redo
+        </Press>
+        <Press
+          weight="small"
+          className="draft-narrow-only"
+          aria-pressed={picture === "out"}
+          onClick={() => onPicture(picture === "out" ? "away" : "out")}
+        >
+          Picture
+        </Press>
+        <label className="draft-steps">
+          <span className="small-lettering">Steps of</span>
+          <select
+            className="look-list"
+            value={String(desk.grid)}
+            onChange={(event) => store.getState().setGrid(Number(event.target.value))}
+          >
+            {GRID_STEPS[units].map((step) => (
+              <option key={step} value={String(step)}>
+                {printLength(step, units)}
+              </option>
+            ))}
+          </select>
+        </label>
+        <Press weight="small" onClick={() => views.getState().zoom("plan", ZOOM_STEP)}>
+          Closer
+        </Press>
+        <Press weight="small" disabled={whole} onClick={() => views.getState().zoom("plan", 1 / ZOOM_STEP)}>
+          Further
+        </Press>
+        <Press weight="small" disabled={whole} onClick={() => views.getState().whole("plan")}>
+          Whole
+        </Press>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,57 @@
+"use client";
+
+import { useState } from "react";
+import { Press } from "@/app/_parts/press";
+import { When } from "@/app/_parts/when";
+import type { Shelved } from "./use-kept-plan";
+
+/** The plans kept in this browser, folded away: open another, begin a new one, throw one away. */
+export function PlansFold({ state, opened, plans, ...shelved }: Shelved) {
+  const [sure, setSure] = useState<string | null>(null);
+  return (
+    <details className="look-fold draft-plans">
+      <summary className="plain-link text-sm">Plans</summary>
+      <div className="ruled">
+        <div className="draft-presses">
+          <Press weight="small" onClick={() => shelved.begin("ft-in")}>
+            New plan in feet
+          </Press>
+          <Press weight="small" onClick={() => shelved.begin("m")}>
+            New plan in metres
+          </Press>
+        </div>
+        {state === "gone" && <p className="draft-note">This browser keeps no plans.</p>}
+        <ul>
+          {plans.map(({ key, title, changed }) => (
+            <li key={key}>
+              {key === opened ? (
+                <span>
+                  <strong>{title}</strong>, on the table
+                </span>
+              ) : (
+                <>
+                  <Press weight="small" onClick={() => shelved.open(key)}>
+                    {title}
+                  </Press>
+                  <span className="draft-note">
+                    <When at={changed} />
+                  </span>
+                  <Press
+                    weight="small"
+                    aria-label={`${sure === key ? "Really throw" : "Throw"} ${title} away`}
+                    onClick={() => {
+                      if (sure === key) shelved.throwAway(key);
+                      setSure(sure === key ? null : key);
+                    }}
+                  >
+                    {sure === key ? "Really?" : "Throw away"}
+                  </Press>
+                </>
+              )}
+            </li>
+          ))}
+        </ul>
+      </div>
+    </details>
+  );
+}

@@ -1,0 +1,135 @@
+"use client";
+
+import { type PointerEvent, useRef, useState } from "react";
+import { viewOfPane } from "@/app/_sheet/pane-state";
+import { useSheet } from "@/app/_sheet/sheet-context";
+import { fromPx, type PxPoint } from "@/app/_sheet/view";
+import type { Thing } from "@/lib/draft/draft";
+import { type ThingIndex, thingAt } from "@/lib/draft/snapping/thing-at";
+import type { PlanPoint } from "@/lib/stage/frame";
+import { aimAt, sayAim } from "./aim-at";
+import { withThing } from "./desk-store";
+import { useDeskStore } from "./draft-context";
+import { editOfDrag } from "./drag";
+import { isSameThing } from "./hand";
+
+/** How near a pointer must come to a thing or a line to catch it, pixels. */
+const REACH_PX = { mouse: 9, pen: 11, touch: 20 } as const;
+/** A press that moves no more than this is no drag, pixels. */
+const STILL_PX = 4;
+
+type Hold =
+  | { readonly kind: "thing"; readonly thing: Thing; readonly from: PlanPoint; readonly px: PxPoint }
+  | { readonly kind: "paper"; readonly px: PxPoint };
+
+/**
+ * Pointer, pen and finger on the plan: with the pencil in hand they aim and set it down where they are let go; without it they
+ * choose things, drag them, or push the paper. A press of the index's own plan is what they point at.
+ */
+export function usePlanPointer(index: ThingIndex) {
+  const { views } = useSheet();
+  const store = useDeskStore();
+  const hold = useRef<(Hold & { readonly pointer: number; last: PxPoint; moved: boolean }) | null>(null);
+  const aiming = useRef<number | null>(null);
+  const [finger, setFinger] = useState(false);
+
+  const read = (event: PointerEvent<SVGSVGElement>) => {
+    const { left, top } = event.currentTarget.getBoundingClientRect();
+    const px: PxPoint = [event.clientX - left, event.clientY - top];
+    const view = viewOfPane(views.getState().plan);
+    const device = event.pointerType === "touch" || event.pointerType === "pen" ? event.pointerType : "mouse";
+    return { px, at: fromPx(view, px) as PlanPoint, reach: REACH_PX[device] / view.pxPerMetre };
+  };
+  const aim = (at: PlanPoint, reach: number) => {
+    const desk = store.getState();
+    desk.setAim(aimAt(desk, at, reach, index));
+  };
+
+  const onPointerDown = (event: PointerEvent<SVGSVGElement>) => {
+    if (event.button !== 0 || !event.isPrimary) return;
+    event.currentTarget.setPointerCapture?.(event.pointerId);
+    const { px, at, reach } = read(event);
+    const desk = store.getState();
+    if (desk.hand.kind !== "choose") {
+      aiming.current = event.pointerId;
+      setFinger(event.pointerType === "touch");
+      aim(at, reach);
+      return;
+    }
+    const thing = thingAt(index, at, reach);
+    const held: Hold = thing ? { kind: "thing", thing, from: at, px } : { kind: "paper", px };
+    hold.current = { ...held, pointer: event.pointerId, last: px, moved: false };
+  };
+  const onPointerMove = (event: PointerEvent<SVGSVGElement>) => {
+    const desk = store.getState();
+    const { px, at, reach } = read(event);
+    if (desk.hand.kind !== "choose") {
+      const hovering = event.pointerType !== "touch" && event.buttons === 0;
+      if (hovering || aiming.current === event.pointerId) aim(at, reach);
+      return;
+    }
+    const held = hold.current;
+    if (!held || held.pointer !== event.pointerId) return;
+    if (!held.moved && Math.hypot(px[0] - held.px[0], px[1] - held.px[1]) <= STILL_PX) return;
+    if (held.kind === "paper") {
+      views.getState().pan("plan", px[0] - held.last[0], px[1] - held.last[1]);
+    } else {
+      if (!held.moved) {
+        if (!desk.chosen.some((each) => isSameThing(each, held.thing))) desk.choose([held.thing]);
+        setFinger(event.pointerType === "touch");
+      }
+      const { history, grid, chosen } = store.getState();
+      const dragged = editOfDrag(history.draft, { things: chosen, from: held.from, to: at }, grid, reach);
+      if (dragged) {
+        desk.tryOut(dragged.edit);
+        desk.note(dragged.said);
+      }
+    }
+    held.last = px;
+    held.moved = true;
+  };
+  const onPointerUp = (event: PointerEvent<SVGSVGElement>) => {
+    const desk = store.getState();
+    const { at, reach } = read(event);
+    setFinger(false);
+    if (aiming.current === event.pointerId) {
+      aiming.current = null;
+      aim(at, reach);
+      desk.setDown();
+      desk.say(sayAim(store.getState().aim, desk));
+      if (event.pointerType === "touch") desk.setAim(null);
+      return;
+    }
+    const held = hold.current;
+    hold.current = null;
+    if (!held || held.pointer !== event.pointerId) return;
+    if (held.kind === "thing" && held.moved) {
+      const { history, grid, chosen } = desk;
+      const dragged = editOfDrag(history.draft, { things: chosen, from: held.from, to: at }, grid, reach);
+      if (dragged) {
+        const { ok } = desk.apply(dragged.edit);
+        if (ok) desk.say(dragged.said);
+      } else desk.tryOut(null);
+      return;
+    }
+    if (held.moved) return;
+    const several = event.shiftKey || event.ctrlKey || event.metaKey;
+    if (held.kind === "thing") desk.choose(several ? withThing(desk.chosen, held.thing) : [held.thing]);
+    else if (!several) desk.choose([]);
+  };
+  /** The gesture was something else: everything is as it was before. */
+  const letGo = () => {
+    setFinger(false);
+    hold.current = null;
+    aiming.current = null;
+    const desk = store.getState();
+    if (desk.hand.kind === "choose") desk.tryOut(null);
+    else desk.setAim(null);
+  };
+  const onPointerLeave = (event: PointerEvent<SVGSVGElement>) => {
+    const desk = store.getState();
+    if (event.pointerType === "mouse" && event.buttons === 0 && desk.hand.kind !== "choose") desk.setAim(null);
+  };
+
+  return { finger, letGo, svg: { onPointerDown, onPointerMove, onPointerUp, onPointerLeave, onPointerCancel: letGo } };
+}
