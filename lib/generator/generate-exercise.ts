@@ -2,6 +2,7 @@ import { checkSense } from "../exercise/check-sense";
 import { type Exercise, UNITS, type Unit } from "../exercise/exercise";
 import type { WrittenExercise } from "../exercise/exercise-schema";
 import { resolveExercise } from "../exercise/resolve-exercise";
+import { writeExercise } from "../exercise/write-exercise";
 import { revealedHabits } from "../habits/reveal";
 import { chooseFrame } from "./choose-frame";
 import { chooseMarks } from "./choose-marks";
@@ -18,7 +19,6 @@ import { thinkOutWalls } from "./generate-walls";
 import type { ThinkOut } from "./idea";
 import { demandsOf, LEVELS, type Level, marksAsked } from "./levels";
 import { chooseWords } from "./words";
-import { writeExercise } from "../exercise/write-exercise";
 import { writeNotes } from "./write-notes";
 
 const THINK_OUT: Readonly<Record<Unit, ThinkOut>> = {

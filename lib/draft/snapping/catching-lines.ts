@@ -84,7 +84,7 @@ function directionsFrom(from: PlanPoint, walls: readonly Standing[]): readonly C
 }
 
 /** How far a place lies from a line, metres. */
-export function offLine({ origin, along }: CatchingLine, at: PlanPoint): number {
+function offLine({ origin, along }: CatchingLine, at: PlanPoint): number {
   return Math.abs((at[0] - origin[0]) * along[1] - (at[1] - origin[1]) * along[0]);
 }
 
