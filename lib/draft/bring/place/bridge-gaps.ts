@@ -27,6 +27,8 @@ export type Bridged = {
 export function bridgeGaps(pieces: readonly WallPiece[], shapes: readonly OpeningShape[]): Bridged {
   const near = piecesNear(pieces);
   const together = joinSets(pieces.length);
+  const ends = pieces.flatMap(({ a, b }) => [a, b]);
+  const isFree = (at: PlanPoint) => ends.filter((end) => end[0] === at[0] && end[1] === at[1]).length === 1;
   const openings: Gap[] = [];
   const open: Gap[] = [];
   for (const [i, piece] of pieces.entries()) {
@@ -37,8 +39,10 @@ export function bridgeGaps(pieces: readonly WallPiece[], shapes: readonly Openin
     );
     if (!next) continue;
     const gap = { from: piece.b, to: next.start };
-    if (!isFilled(piece, gap, shapes)) open.push(gap);
-    else {
+    if (!isFilled(piece, gap, shapes)) {
+      // Where walls go on round a corner from it, as about a chimney breast, it is no gap.
+      if (isFree(gap.from) && isFree(gap.to)) open.push(gap);
+    } else {
       openings.push(gap);
       together.join(i, next.index);
     }

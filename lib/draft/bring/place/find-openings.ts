@@ -1,4 +1,5 @@
 import type { PlanPoint } from "../../../stage/frame";
+import { findNiches } from "./find-niches";
 import type { OpeningShape } from "./opening-shapes";
 import { type Along, areParallel, placeAlong } from "./wall-piece";
 
@@ -6,7 +7,9 @@ import { type Along, areParallel, placeAlong } from "./wall-piece";
 export type FoundOpening = {
   readonly start: number;
   readonly end: number;
-  readonly kind: "door" | "window" | "passage";
+  readonly kind: "door" | "window" | "passage" | "niche";
+  /** How far a niche goes in from the drawn face; null for the others. */
+  readonly depth: number | null;
   readonly leaves: 1 | 2;
   readonly hinge: "start" | "end" | null;
   readonly left: boolean;
@@ -38,17 +41,28 @@ type Leaf = {
 
 /** The openings that shapes draw on a wall, in order along it; of two that overlap the first. */
 export function findOpenings(wall: WallBand, shapes: readonly OpeningShape[]): readonly FoundOpening[] {
+  const niches = findNiches(wall, shapes);
   const doors = hangDoors(shapes.flatMap((shape, i) => leafOn(wall, shape, i)));
   const lines = shapes.flatMap((shape, i) => lineOn(wall, shape, i));
-  const found: FoundOpening[] = doors.map((door) => ({
+  const openings = [...doors, ...niches];
+  const found: FoundOpening[] = openings.map((door) => ({
     ...door,
     shapes: [...door.shapes, ...lines.filter((line) => overlap(line, door) > 0).map(({ shape }) => shape)],
   }));
-  const free = lines.filter((line) => !doors.some((door) => overlap(line, door) > 0));
+  const free = lines.filter((line) => !openings.some((door) => overlap(line, door) > 0));
   for (const group of groupLines(free)) {
     const [start, end] = [Math.min(...group.map((line) => line.start)), Math.max(...group.map((line) => line.end))];
     const kind = group.length >= WINDOW_LINES ? "window" : "passage";
-    found.push({ start, end, kind, leaves: 1, hinge: null, left: false, shapes: group.map(({ shape }) => shape) });
+    found.push({
+      start,
+      end,
+      kind,
+      depth: null,
+      leaves: 1,
+      hinge: null,
+      left: false,
+      shapes: group.map(({ shape }) => shape),
+    });
   }
   const sorted = found.toSorted((a, b) => a.start - b.start);
   return sorted.filter((opening, i) => !sorted.slice(0, i).some((before) => before.end > opening.start + SAME_END_M));
@@ -90,7 +104,7 @@ function hangDoors(leaves: readonly Leaf[]): readonly FoundOpening[] {
     const [start, end] = [leaf.pivot, other ? other.pivot : leaf.shut].toSorted((a, b) => a - b) as [number, number];
     const hinge = other ? null : leaf.pivot < leaf.shut ? "start" : "end";
     const shapes = other ? [leaf.shape, other.shape] : [leaf.shape];
-    return [{ start, end, kind: "door", leaves: other ? 2 : 1, hinge, left: leaf.left, shapes }];
+    return [{ start, end, kind: "door", depth: null, leaves: other ? 2 : 1, hinge, left: leaf.left, shapes }];
   });
 }
 
