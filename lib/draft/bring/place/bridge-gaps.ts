@@ -1,6 +1,7 @@
 import { cross } from "../../../geometry/vector";
 import type { PlanPoint } from "../../../stage/frame";
-import { findOpenings, type WallBand } from "./find-openings";
+import { findOpenings } from "./find-openings";
+import type { WallBand } from "./found-opening";
 import type { OpeningShape } from "./opening-shapes";
 import { joinSets, piecesNear } from "./piece-index";
 import { alongPiece, areParallel, JOIN_M, placeAlong, type WallPiece } from "./wall-piece";

@@ -1,4 +1,4 @@
-import type { FoundOpening, WallBand } from "./find-openings";
+import type { FoundOpening, WallBand } from "./found-opening";
 import type { OpeningShape } from "./opening-shapes";
 import { areParallel, placeAlong } from "./wall-piece";
 

@@ -8,7 +8,8 @@ import { applyEdit } from "../../edits/apply-edit";
 import { applyAffine } from "../affine";
 import type { Brought, BroughtLayer } from "../brought";
 import { bandOf, bridgeGaps, type Gap } from "./bridge-gaps";
-import { type FoundOpening, findOpenings } from "./find-openings";
+import { findOpenings } from "./find-openings";
+import type { FoundOpening } from "./found-opening";
 import { joinEnds } from "./join-ends";
 import { type LeftOut, listLeftOut, looseShapes } from "./left-out";
 import { mergeOverEachOther } from "./merge-over-each-other";
@@ -28,7 +29,7 @@ export type Placing = {
   readonly centreLine: PointedLine;
   readonly plasterLine: PointedLine;
   readonly scale: PlaceScale;
-  /** A plan tells no heights: these are what walls and openings get, metres. Left out, as `USUAL_HEIGHTS`. */
+  /** A plan tells no heights: these are what walls and openings get, metres. Left out: 14 ft, 7 ft and 2 ft 9. */
   readonly heights?: { readonly wall: number; readonly door: number; readonly sill: number };
 };
 
@@ -37,7 +38,7 @@ export type Placed =
   | { readonly ok: false; readonly say: string };
 
 /** 14 ft walls, 7 ft doors and window sills at 2 ft 9: common practice, no source. */
-export const USUAL_HEIGHTS = { wall: 14 * FOOT_M, door: 7 * FOOT_M, sill: 2.75 * FOOT_M } as const;
+const USUAL_HEIGHTS = { wall: 14 * FOOT_M, door: 7 * FOOT_M, sill: 2.75 * FOOT_M } as const;
 
 /** A set has a few hundred walls; more lines than this are a building, or furniture on the walls' layer. */
 const MOST_PIECES = 6000;

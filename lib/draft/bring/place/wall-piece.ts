@@ -13,7 +13,7 @@ export type WallPiece = {
 /** Ends nearer than half an inch were meant to meet, metres. */
 export const JOIN_M = 0.0127;
 /** Lines that turn from each other by less were meant to be parallel, radians. */
-export const PARALLEL = Math.PI / 360;
+const PARALLEL = Math.PI / 360;
 
 /** A line through `a`, for telling places along it and beside it. */
 export type Along = { readonly origin: PlanPoint; readonly along: PlanPoint; readonly length: number };

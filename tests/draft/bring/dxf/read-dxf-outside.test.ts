@@ -1,4 +1,6 @@
-import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { dirname } from "node:path";
 import { describe, expect, it } from "vitest";
 import { broughtBounds } from "@/lib/draft/bring/brought-bounds";
 import { readDxf } from "@/lib/draft/bring/dxf/read-dxf";
@@ -11,6 +13,7 @@ import { broughtOf, distanceTo, linesOn } from "../brought-lines";
 type Expected = { readonly type: string; readonly start: Pair; readonly end: Pair; readonly on: Pair };
 type Pair = readonly [number, number];
 
+const require = createRequire(import.meta.url);
 const FIXTURES = "tests/fixtures/draft";
 /** Metres: a bend is drawn by chords, and so may be off by the height of one. */
 const CHORD_M = 2e-3;
@@ -65,10 +68,11 @@ describe.each([
  * 2018), dxf2json 1.0.3 (sample/: R12 from a map program, 2007 and 2013 from drawing programs, up to 6 MB).
  */
 describe("drawings in the packages of others", () => {
-  const SAMPLES = "node_modules/dxf2json/sample";
+  const SAMPLES = `${dirname(require.resolve("dxf2json/package.json"))}/sample`;
+  const DEMO = `${dirname(require.resolve("three-dxf/package.json"))}/sample/data/demo.dxf`;
 
   it("reads the demonstration of three-dxf", () => {
-    const brought = broughtOf(readDxf(readFileSync("node_modules/three-dxf/sample/data/demo.dxf")));
+    const brought = broughtOf(readDxf(readFileSync(DEMO)));
     expect(brought.unit).toEqual({ kind: "stage", name: "millimetres" });
     // The header's own box ($EXTMIN, $EXTMAX) in millimetres; it takes lettering in as well, so the lines lie within.
     const bounds = broughtBounds(brought.layers);
@@ -84,7 +88,7 @@ describe("drawings in the packages of others", () => {
     expect(linesOn(brought, "창호")).toHaveLength(4);
   });
 
-  const files = existsSync(SAMPLES) ? readdirSync(SAMPLES).filter((name) => name.endsWith(".dxf")) : [];
+  const files = readdirSync(SAMPLES).filter((name) => name.endsWith(".dxf"));
   it("has all six of dxf2json to read", () => expect(files).toHaveLength(6));
   it.each(files)("reads %s without a number amiss", (name) => {
     const brought = broughtOf(readDxf(readFileSync(`${SAMPLES}/${name}`)));
