@@ -20,7 +20,7 @@ const base = fc.constantFrom(0, 0.6);
 export const anyAddition: fc.Arbitrary<Making> = fc.oneof(
   fc
     .record({
-      corners: fc.array(fc.oneof(place, pick), { minLength: 1, maxLength: 5 }),
+      corners: fc.array(fc.oneof({ arbitrary: place, weight: 6 }, pick), { minLength: 2, maxLength: 5 }),
       closed: fc.boolean(),
       height: length(1, 5),
     })

@@ -1,11 +1,24 @@
 import fc from "fast-check";
 import type { Draft, Thing } from "@/lib/draft/draft";
 import type { Edit } from "@/lib/draft/edit";
+import { newDraft } from "@/lib/draft/new-draft";
 import { STRICTNESSES } from "@/lib/exercise/exercise";
 import { namePoints } from "@/lib/plan/name-points";
 import { anyAddition } from "./any-addition";
 import { angle, length, one, pick, place } from "./any-length";
+import { edited, fiveWalls } from "./edits/five-walls";
 import type { Making } from "./making";
+
+/** Whole sets, stages with a wall or two, and empty ones; with marks that are worked out, and with an author's. */
+export const anyStart: fc.Arbitrary<Draft> = fc
+  .record({ units: fc.constantFrom("ft-in" as const, "m" as const), walled: fc.boolean(), byAuthor: fc.boolean() })
+  .map(({ units, walled, byAuthor }) => {
+    const started = walled ? fiveWalls() : newDraft(units);
+    const { exercise } = edited(started, { edit: "set-sheet", units, scale: "1:48" });
+    const draft: Draft = { ...started, exercise };
+    const { marks } = exercise.task;
+    return byAuthor ? edited(draft, { edit: "set-task", task: { marks, given: marks.slice(0, 3) } }) : draft;
+  });
 
 const newName = fc.constantFrom("Q", "7", "entry", "A", "W1", "P1", "a b", "", "__proto__", "toString", "door", "Ä-1");
 

@@ -6,7 +6,7 @@ const WITHIN_M = 1e-6;
 
 /** Expects one draft to be another, every figure within a millionth of a metre and everything else exactly. */
 export function expectSameDraft(one: Draft, other: Draft): void {
-  compare(plain(one), plain(other), "draft");
+  expect(differences(plain(one), plain(other), "draft")).toEqual([]);
 }
 
 /**
@@ -22,12 +22,14 @@ function plain(draft: Draft): unknown {
   };
 }
 
-function compare(one: unknown, other: unknown, where: string): void {
-  if (typeof one === "number" && typeof other === "number") {
-    expect(Math.abs(one - other), `${where}: ${one} and ${other}`).toBeLessThan(WITHIN_M);
-  } else if (typeof one === "object" && one !== null && typeof other === "object" && other !== null) {
-    expect(Object.keys(one).sort(), where).toEqual(Object.keys(other).sort());
-    for (const [key, inner] of Object.entries(one))
-      compare(inner, (other as Record<string, unknown>)[key], `${where}.${key}`);
-  } else expect(one, where).toBe(other);
+/** Where two values differ, and how. */
+function differences(one: unknown, other: unknown, where: string): readonly string[] {
+  if (typeof one === "number" && typeof other === "number")
+    return Math.abs(one - other) < WITHIN_M ? [] : [`${where}: ${one} and ${other}`];
+  if (typeof one !== "object" || one === null || typeof other !== "object" || other === null)
+    return one === other ? [] : [`${where}: ${String(one)} and ${String(other)}`];
+  const keys = new Set([...Object.keys(one), ...Object.keys(other)]);
+  return [...keys].flatMap((key) =>
+    differences((one as Record<string, unknown>)[key], (other as Record<string, unknown>)[key], `${where}.${key}`),
+  );
 }
