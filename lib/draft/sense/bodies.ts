@@ -6,7 +6,7 @@ import type { Masking, Plan, Wall } from "../../plan/plan";
 import { curvePieces } from "../../plan/solids/curve-pieces";
 import { stairNosings } from "../../plan/stair-nosings";
 import { platformTop } from "../../plan/surface-level";
-import { openingJambs, placeOnWall, type WallLine } from "../../plan/wall-line";
+import { openingJambs, placeOnWall, type WallLine, wallLine } from "../../plan/wall-line";
 import type { PlanPoint } from "../../stage/frame";
 import { floorHeight, type Stage } from "../../stage/stage";
 import type { Thing } from "../draft";
@@ -84,11 +84,26 @@ function roundOutline([x, y]: PlanPoint, radius: number): readonly PlanPoint[] {
   });
 }
 
-/** The pieces of a wall that something from one height to another cannot pass: all of it but the openings high and low enough. */
+/** A wall with its drawn line and where its offstage face ends, worked out once. */
+export type PlacedWall = {
+  readonly wall: Wall;
+  readonly line: WallLine;
+  readonly backs: { readonly from: PlanPoint; readonly to: PlanPoint };
+};
+
+export function placeWalls(plan: Plan): readonly PlacedWall[] {
+  return plan.walls.flatMap((wall): readonly PlacedWall[] => {
+    const line = wallLine(plan, wall);
+    if (!line) return [];
+    const back = (end: "from" | "to") => mitreWall(plan, wall, line, end).at;
+    const thin = wall.thickness === 0;
+    return [{ wall, line, backs: thin ? line : { from: back("from"), to: back("to") } }];
+  });
+}
+
+/** The pieces of a wall that something from one height to another cannot pass: all but the openings high and low enough. */
 export function wallBodies(
-  plan: Plan,
-  wall: Wall,
-  line: WallLine,
+  { wall, line, backs }: PlacedWall,
   stage: Floor,
   low: number,
   high: number,
@@ -100,17 +115,15 @@ export function wallBodies(
       const clear = ground + opening.sill <= low + TOUCH_M && high <= ground + opening.head + TOUCH_M;
       return clear ? [[opening.at, opening.at + opening.width]] : [];
     });
-  const backs = { from: mitreWall(plan, wall, line, "from").at, to: mitreWall(plan, wall, line, "to").at };
   const back = (at: number): PlanPoint => {
     const [x, y] = placeOnWall(line, at);
     return [x + line.offstage[0] * wall.thickness, y + line.offstage[1] * wall.thickness];
   };
-  const heights = { low: wall.base, high: wall.base + wall.height };
   return without([0, line.length], ways).map(([start, end]): Body => {
     const face = [placeOnWall(line, start), placeOnWall(line, end)];
     const behind = [end === line.length ? backs.to : back(end), start === 0 ? backs.from : back(start)];
     const outline = wall.thickness > 0 ? [...face, ...behind] : face;
-    return { thing: { kind: "wall", id: wall.id }, outline, ...heights };
+    return { thing: { kind: "wall", id: wall.id }, outline, low: wall.base, high: wall.base + wall.height };
   });
 }
 

@@ -1,3 +1,4 @@
+import type { Exercise } from "../../exercise/exercise";
 import { exercisePoints, type ProjectedPoint } from "../../exercise/exercise-points";
 import type { Finding } from "../../exercise/finding";
 import { HARD_TO_GRADE_M } from "../../exercise/sense-marks";
@@ -7,6 +8,7 @@ import { FOOT_SCALES, METRIC_SCALES, parseScale, printScale } from "../../measur
 import { paperWorth } from "../../perspective/foreshortening";
 import { project } from "../../perspective/project";
 import { namePoints } from "../../plan/name-points";
+import type { NamedPoints } from "../../plan/named-point";
 import type { Draft } from "../draft";
 import type { Edit } from "../edit";
 import { applyEdit } from "../edits/apply-edit";
@@ -38,7 +40,7 @@ export function notesOfHardMarks(draft: Draft, findings: readonly Finding[], poi
   if (hard.length === 0) return [];
   const named = `${listNames(hard)} ${hard.length === 1 ? "is" : "are"} hard to grade`;
   const eye = printLength(viewer.eyeHeight, units);
-  const { remedy, edit } = raiseEye(draft) ?? enlarge(draft) ?? askFewer(draft, hard);
+  const { remedy, edit } = raiseEye(draft, points) ?? enlarge(draft) ?? askFewer(draft, hard);
   const things = eachOnce(hard.flatMap((name) => points.get(name) ?? []).map(thingOfPoint));
   const say = `${named} with the eye at ${eye}: a millimetre of paper is worth too much of the depth there.`;
   return [{ weight: "note", where: "viewer", things, say, remedy, edit }];
@@ -47,14 +49,25 @@ export function notesOfHardMarks(draft: Draft, findings: readonly Finding[], poi
 type Remedy = { readonly remedy: string; readonly edit: Edit };
 
 /** The lowest eye on a round height that leaves no mark hard; null where none does. An eye set by the back wall keeps it so. */
-function raiseEye(draft: Draft): Remedy | null {
-  const { viewer, stage, units } = draft.exercise;
+function raiseEye(draft: Draft, points: Points): Remedy | null {
+  const { exercise } = draft;
+  const { viewer, stage, units } = exercise;
   const step = EYE_STEP_M[units];
   const first = Math.floor(viewer.eyeHeight / step) + 1;
   const last = Math.floor(stage.opening.height / step);
-  const raise = (n: number): Edit => ({ edit: "set-viewer", viewer: { ...viewer, eyeHeight: n * step } });
-  const n = findLeast(first, last, (height) => leavesNoneHard(draft, raise(height)));
+  const raised = (n: number) => ({ ...viewer, eyeHeight: n * step });
+  const raise = (n: number): Edit => ({ edit: "set-viewer", viewer: raised(n) });
+  // An eye of its own distance changes nothing else as it rises, and so is tried without making the whole edit each time.
+  const quick =
+    draft.backWallRise === null
+      ? findLeast(first, last, (n) => noneHard({ ...exercise, viewer: raised(n) }, points))
+      : null;
+  const n = quick !== null && leavesNoneHard(draft, raise(quick)) ? quick : findSlowly();
   return n === null ? null : { remedy: `Raise the eye to ${printLength(n * step, units)}.`, edit: raise(n) };
+
+  function findSlowly(): number | null {
+    return findLeast(first, last, (height) => leavesNoneHard(draft, raise(height)));
+  }
 }
 
 /** The next usual scale that leaves no mark hard; null where none does. */
@@ -79,8 +92,11 @@ function leavesNoneHard(draft: Draft, edit: Edit): boolean {
   const edited = applyEdit(draft, edit);
   if (!edited.ok) return false;
   const { exercise } = edited.draft;
-  const { plan, stage, viewer, scaleRatio, task } = exercise;
-  const named = namePoints(plan, stage);
+  return noneHard(exercise, namePoints(exercise.plan, exercise.stage));
+}
+
+function noneHard(exercise: Exercise, named: NamedPoints): boolean {
+  const { stage, viewer, scaleRatio, task } = exercise;
   const worths = task.marks.flatMap((name) => {
     const point = named.get(name);
     if (!point?.onFloor || !project(viewer, point.at).seen) return [];

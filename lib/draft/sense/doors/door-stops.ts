@@ -1,15 +1,20 @@
-import { distanceToSegment } from "../../../geometry/segments-cross";
 import type { Opening, Plan, Wall } from "../../../plan/plan";
-import { type WallLine, wallLine } from "../../../plan/wall-line";
+import { openingJambs, type WallLine } from "../../../plan/wall-line";
 import type { PlanPoint } from "../../../stage/frame";
 import type { Stage } from "../../../stage/stage";
 import type { Thing } from "../../draft";
-import { type Body, shareHeight, standingBodies, TOUCH_M, wallBodies } from "../bodies";
+import { type Body, type PlacedWall, placeWalls, shareHeight, standingBodies, TOUCH_M, wallBodies } from "../bodies";
 import { type Leaf, leavesOf, sweepOf } from "./leaf";
 import { stopAngle } from "./stop-angle";
 
 /** A leaf that opens to within this of a right angle is open, radians: 1 degree. */
 const OPEN_ENOUGH = Math.PI / 2 - Math.PI / 180;
+
+/** A door is moved no farther along its wall to free it, metres. */
+export const FARTHEST_MOVED_M = 1;
+
+/** A mitred end reaches no farther from the drawn line than this many thicknesses (see `mitreWall`). */
+const MITRED = 4;
 
 /** What keeps a leaf from opening to a right angle, and how far it opens, radians; `thing` null is the stage's back wall. */
 export type Stop = { readonly thing: Thing | null; readonly angle: number };
@@ -24,18 +29,13 @@ export type Door = {
 
 /** All that doors may meet on a stage, gathered once. */
 export type Room = {
-  readonly plan: Plan;
   readonly stage: Stage;
   readonly standing: readonly Body[];
-  readonly walls: readonly { readonly wall: Wall; readonly line: WallLine }[];
+  readonly walls: readonly PlacedWall[];
 };
 
 export function gatherRoom(plan: Plan, stage: Stage): Room {
-  const walls = plan.walls.flatMap((wall) => {
-    const line = wallLine(plan, wall);
-    return line ? [{ wall, line }] : [];
-  });
-  return { plan, stage, standing: standingBodies(plan, stage), walls };
+  return { stage, standing: standingBodies(plan, stage), walls: placeWalls(plan) };
 }
 
 export function doorsOf({ walls, stage }: Room): readonly Door[] {
@@ -46,20 +46,80 @@ export function doorsOf({ walls, stage }: Room): readonly Door[] {
   );
 }
 
-/** What each leaf of a door meets before it stands open, the soonest first; other doors' leaves apart. */
-export function doorStops(room: Room, door: Pick<Door, "wall" | "leaves">): readonly Stop[] {
-  const stops = door.leaves.flatMap((leaf) => [
-    ...[...standingNear(room, leaf), ...wallsNear(room, leaf, door.wall)].flatMap((body): readonly Stop[] => {
-      const angle = shareHeight(leaf, body) ? stopAngle(leaf, body.outline) : null;
-      return angle !== null && angle < OPEN_ENOUGH ? [{ thing: body.thing, angle }] : [];
-    }),
-    ...backWallStop(room, leaf),
-  ]);
+/** All that the leaves of a door may meet, wherever it is moved and however it is hung. */
+export function bodiesNear({ stage, standing, walls }: Room, door: Door): readonly Body[] {
+  const { middle } = openingJambs(door.line, door.opening);
+  const reach = 2 * door.opening.width + door.wall.thickness + FARTHEST_MOVED_M;
+  const leaf = door.leaves[0];
+  if (!leaf) return [];
+  return [
+    ...standing.filter((body) => shareHeight(leaf, body) && reaches(body.outline, middle, reach)),
+    ...walls
+      .filter(
+        ({ wall, line }) =>
+          wall !== door.wall && reaches([line.from, line.to], middle, reach + MITRED * wall.thickness),
+      )
+      .flatMap((placed) => wallBodies(placed, stage, leaf.low, leaf.high))
+      .filter((body) => shareHeight(leaf, body)),
+  ];
+}
+
+/** Whether an outline's extent comes within so far of a place, along each axis. */
+function reaches(outline: readonly PlanPoint[], place: PlanPoint, reach: number): boolean {
+  for (const axis of [0, 1] as const) {
+    let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+    for (const corner of outline) {
+      low = Math.min(low, corner[axis]);
+      high = Math.max(high, corner[axis]);
+    }
+    if (low > place[axis] + reach || high < place[axis] - reach) return false;
+  }
+  return true;
+}
+
+/** What leaves meet of some bodies before they stand open, the soonest first; other doors' leaves apart. */
+export function leafStops(
+  leaves: readonly Leaf[],
+  bodies: readonly Body[],
+  stage: Pick<Stage, "depth">,
+): readonly Stop[] {
+  const stops = leaves.flatMap((leaf) => {
+    const wall = backWallAngle(leaf, stage);
+    return [
+      ...bodies.flatMap(({ thing, outline }): readonly Stop[] => {
+        const angle = meetingAngle(leaf, outline);
+        return angle === null ? [] : [{ thing, angle }];
+      }),
+      ...(wall === null ? [] : [{ thing: null, angle: wall }]),
+    ];
+  });
   return stops.sort((a, b) => a.angle - b.angle);
 }
 
+/** Whether leaves open to a right angle clear of some bodies. */
+export function opensClear(leaves: readonly Leaf[], bodies: readonly Body[], stage: Pick<Stage, "depth">): boolean {
+  return leaves.every(
+    (leaf) =>
+      backWallAngle(leaf, stage) === null && bodies.every(({ outline }) => meetingAngle(leaf, outline) === null),
+  );
+}
+
+function meetingAngle(leaf: Leaf, outline: readonly PlanPoint[]): number | null {
+  const angle = reaches(outline, leaf.pivot, leaf.width) ? stopAngle(leaf, outline) : null;
+  return angle !== null && angle < OPEN_ENOUGH ? angle : null;
+}
+
+function backWallAngle(leaf: Leaf, { depth }: Pick<Stage, "depth">): number | null {
+  if (leaf.pivot[1] + leaf.width <= depth + TOUCH_M || leaf.pivot[1] > depth) return null;
+  const [left, right] = [leaf.pivot[0] - 2 * leaf.width, leaf.pivot[0] + 2 * leaf.width];
+  return meetingAngle(leaf, [
+    [left, depth],
+    [right, depth],
+  ]);
+}
+
 /** Whether leaves of two doors sweep over one place: only one of the two can stand open. */
-export function sweepsMeet(one: Door, other: Door): boolean {
+export function sweepsMeet(one: Pick<Door, "leaves">, other: Pick<Door, "leaves">): boolean {
   return one.leaves.some((leaf) =>
     other.leaves.some(
       (second) =>
@@ -68,39 +128,4 @@ export function sweepsMeet(one: Door, other: Door): boolean {
         stopAngle(leaf, sweepOf(second)) !== null,
     ),
   );
-}
-
-function standingNear({ standing }: Room, leaf: Leaf): readonly Body[] {
-  return standing.filter(({ outline }) => isNear(leaf, outline));
-}
-
-/** Whether an outline's extent reaches into a leaf's. */
-function isNear({ pivot, width }: Leaf, outline: readonly PlanPoint[]): boolean {
-  return ([0, 1] as const).every((axis) => {
-    const places = outline.map((place) => place[axis]);
-    return Math.min(...places) < pivot[axis] + width && Math.max(...places) > pivot[axis] - width;
-  });
-}
-
-function wallsNear({ plan, stage, walls }: Room, leaf: Leaf, own: Wall): readonly Body[] {
-  return walls
-    .filter(
-      ({ wall, line }) =>
-        wall !== own && distanceToSegment(leaf.pivot, [line.from, line.to]) < leaf.width + MITRED * wall.thickness,
-    )
-    .flatMap(({ wall, line }) => wallBodies(plan, wall, line, stage, leaf.low, leaf.high));
-}
-
-/** A mitred end reaches no farther from the drawn line than this many thicknesses (see `mitreWall`). */
-const MITRED = 4;
-
-function backWallStop({ stage }: Room, leaf: Leaf): readonly Stop[] {
-  const far = leaf.pivot[1] + leaf.width;
-  if (far <= stage.depth + TOUCH_M || leaf.pivot[1] > stage.depth) return [];
-  const across: readonly PlanPoint[] = [
-    [leaf.pivot[0] - 2 * leaf.width, stage.depth],
-    [leaf.pivot[0] + 2 * leaf.width, stage.depth],
-  ];
-  const angle = stopAngle(leaf, across);
-  return angle !== null && angle < OPEN_ENOUGH ? [{ thing: null, angle }] : [];
 }

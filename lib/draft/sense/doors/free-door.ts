@@ -4,40 +4,40 @@ import { upstageJamb } from "../../../plan/door-hinges";
 import type { Opening } from "../../../plan/plan";
 import { openingJambs } from "../../../plan/wall-line";
 import type { Edit } from "../../edit";
-import { type Door, doorStops, type Room, sweepsMeet } from "./door-stops";
+import type { Body } from "../bodies";
+import { type Door, FARTHEST_MOVED_M, opensClear, type Room, sweepsMeet } from "./door-stops";
 import { leavesOf } from "./leaf";
 
-/** A door is moved along its wall by whole steps, and not farther than this many: 3 ft, or 1 m. */
+/** A door is moved along its wall by whole steps. */
 const STEP_M: Readonly<Record<LengthUnits, number>> = { "ft-in": FOOT_M / 4, m: 0.1 };
-const MOST_STEPS: Readonly<Record<LengthUnits, number>> = { "ft-in": 12, m: 10 };
 
 type Change = Partial<Pick<Opening, "hinge" | "swing" | "at">>;
 type Freed = { readonly say: string; readonly edit: Edit };
 
 /**
- * The smallest change that lets a door open to a right angle, clear of everything and of the other doors' leaves: hung at its
- * other jamb, swung the other way, both, or moved along its wall. Null where none of these does.
+ * The smallest change that lets a door open to a right angle, clear of the bodies near it and of the other doors' leaves: hung at
+ * its other jamb, swung the other way, both, or moved along its wall. Null where none of these does.
  */
-export function freeDoor(room: Room, door: Door, doors: readonly Door[], units: LengthUnits): Freed | null {
-  const others = doors.filter((other) => other.opening !== door.opening);
-  const found = ways(door, units).find(({ change }) => isFree(room, door, change, others));
-  if (!found) return null;
-  const { wall, opening } = door;
-  return {
-    say: found.say,
-    edit: { edit: "change-opening", wall: wall.id, id: opening.id, change: found.change },
-  };
-}
-
-function isFree(room: Room, door: Door, change: Change, others: readonly Door[]): boolean {
+export function freeDoor(
+  { stage }: Pick<Room, "stage">,
+  door: Door,
+  bodies: readonly Body[],
+  doors: readonly Door[],
+  units: LengthUnits,
+): Freed | null {
   const { wall, line } = door;
-  const opening = { ...door.opening, ...change };
-  const changed: Door = { wall, line, opening, leaves: leavesOf(wall, line, opening, room.stage) };
-  return (
-    keepsClear(door, opening) &&
-    doorStops(room, changed).length === 0 &&
-    !others.some((other) => sweepsMeet(changed, other))
-  );
+  const others = doors.filter((other) => other.opening !== door.opening);
+  const found = ways(door, units).find(({ change }) => {
+    const opening = { ...door.opening, ...change };
+    const leaves = leavesOf(wall, line, opening, stage);
+    return (
+      keepsClear(door, opening) &&
+      opensClear(leaves, bodies, stage) &&
+      !others.some((other) => sweepsMeet({ leaves }, other))
+    );
+  });
+  if (!found) return null;
+  return { say: found.say, edit: { edit: "change-opening", wall: wall.id, id: door.opening.id, change: found.change } };
 }
 
 /** Within its wall, and beside its other openings. */
@@ -62,7 +62,10 @@ function ways(
           turned,
           { say: `Hang it at its other jamb and let it swing ${swing}.`, change: { hinge, swing } },
         ] as const);
-  const moved = Array.from({ length: MOST_STEPS[units] }, (_, i) => (i + 1) * STEP_M[units]).flatMap((by) =>
+  const moved = Array.from(
+    { length: Math.floor(FARTHEST_MOVED_M / STEP_M[units]) },
+    (_, i) => (i + 1) * STEP_M[units],
+  ).flatMap((by) =>
     [by, -by].map((shift) => ({
       say: `Move it ${printLength(by, units)} toward ${shift > 0 ? wall.to : wall.from}.`,
       change: { at: opening.at + shift },
