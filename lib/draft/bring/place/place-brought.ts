@@ -1,12 +1,9 @@
-import { cross } from "../../../geometry/vector";
 import { FOOT_M } from "../../../measure/length";
-import type { Opening, Wall } from "../../../plan/plan";
 import type { PlanPoint } from "../../../stage/frame";
 import type { Draft, Thing } from "../../draft";
-import type { Edit } from "../../edit";
-import { applyEdit } from "../../edits/apply-edit";
 import { applyAffine } from "../affine";
 import type { Brought, BroughtLayer } from "../brought";
+import { addRuns, type Heights } from "./add-runs";
 import { bandOf, bridgeGaps, type Gap } from "./bridge-gaps";
 import { findOpenings } from "./find-openings";
 import type { FoundOpening } from "./found-opening";
@@ -17,7 +14,7 @@ import { openingShapes } from "./opening-shapes";
 import { type PlaceScale, type PointedLine, placeFrame } from "./place-frame";
 import { straightPieces } from "./straight-pieces";
 import { thickenWalls } from "./thicken-walls";
-import { type Run, walkRuns } from "./walk-runs";
+import { walkRuns } from "./walk-runs";
 import { JOIN_M, lengthOf, placeAlong, type WallPiece } from "./wall-piece";
 
 export type LayerUse = "walls" | "openings" | "ignore";
@@ -30,7 +27,7 @@ export type Placing = {
   readonly plasterLine: PointedLine;
   readonly scale: PlaceScale;
   /** A plan tells no heights: these are what walls and openings get, metres. Left out: 14 ft, 7 ft and 2 ft 9. */
-  readonly heights?: { readonly wall: number; readonly door: number; readonly sill: number };
+  readonly heights?: Heights;
 };
 
 export type Placed =
@@ -42,6 +39,10 @@ const USUAL_HEIGHTS = { wall: 14 * FOOT_M, door: 7 * FOOT_M, sill: 2.75 * FOOT_M
 
 /** A set has a few hundred walls; more lines than this are a building, or furniture on the walls' layer. */
 const MOST_PIECES = 6000;
+/** The most parts that a file may hold, of all kinds together. */
+const MOST_PARTS = 2000;
+/** Nothing of a stage is farther from where its lines cross, metres. */
+const FARTHEST_M = 300;
 /** A jamb is so near where its opening's lines end, metres. */
 const JAMB_M = 0.16;
 
@@ -65,6 +66,11 @@ export function placeBrought(brought: Brought, placing: Placing, draft: Draft): 
     return refuse(
       `The layers said to be walls hold ${drawn.length.toLocaleString("en")} lines, and a set has a few hundred. Leave out layers that are not walls, or bring the set alone.`,
     );
+  const farthest = Math.max(...drawn.flatMap(({ a }) => a.map(Math.abs)));
+  if (farthest > FARTHEST_M)
+    return refuse(
+      `The walls come out as far as ${Math.round(farthest).toLocaleString("en")} m from where the centre line crosses the plaster line. Point at those lines again, and check the size.`,
+    );
   const shapes = openingShapes(used("openings").flatMap(onPlan));
   const { viewer } = draft.exercise;
   const eye: PlanPoint = [viewer.offset, -viewer.distance];
@@ -75,6 +81,11 @@ export function placeBrought(brought: Brought, placing: Placing, draft: Draft): 
   const heights = placing.heights ?? USUAL_HEIGHTS;
 
   const found = runs.flatMap(({ walls: own }) => own.map((wall) => openingsOf(wall, shapes, bridged.openings)));
+  const parts = runs.reduce((sum, { walls: own }) => sum + 2 * own.length + 1, 0) + found.flat().length;
+  if (parts > MOST_PARTS)
+    return refuse(
+      `That would make more than ${MOST_PARTS.toLocaleString("en")} corners, walls and openings, and a set has a few hundred. Leave out layers that are not walls, or bring the set alone.`,
+    );
   const added = addRuns(draft, runs, found, heights);
   const accounted = new Set(found.flatMap((list) => list.flatMap((opening) => opening.shapes)));
   const leftOut = listLeftOut({
@@ -106,68 +117,6 @@ function openingsOf(
     const gap = open.find(([u, w]) => Math.abs(u - opening.start) < JAMB_M && Math.abs(w - opening.end) < JAMB_M);
     return gap ? { ...opening, start: gap[0], end: gap[1] } : opening;
   });
-}
-
-type Added = { readonly draft: Draft; readonly made: readonly Thing[]; readonly refused: readonly string[] };
-
-function addRuns(
-  start: Draft,
-  runs: readonly Run[],
-  found: readonly (readonly FoundOpening[])[],
-  heights: Heights,
-): Added {
-  let draft = start;
-  const made: Thing[] = [];
-  const refused: string[] = [];
-  const edit = (change: Edit): readonly Thing[] => {
-    const edited = applyEdit(draft, change);
-    if (!edited.ok) refused.push(edited.say);
-    else draft = edited.draft;
-    return edited.ok ? edited.made : [];
-  };
-  let next = 0;
-  for (const { walls, closed } of runs) {
-    const corners = [...walls.map(({ a }) => a), ...(closed ? [] : [(walls.at(-1) as WallPiece).b])];
-    const { thickness } = walls[0] as WallPiece;
-    const things = edit({ edit: "add-walls", corners, closed, height: heights.wall, thickness });
-    made.push(...things);
-    const ids = things.flatMap((thing) => (thing.kind === "wall" ? [thing.id] : []));
-    for (const [i, wall] of walls.entries()) {
-      const openings = found[next++] ?? [];
-      const id = ids[i];
-      if (id === undefined) continue;
-      const onstage = isOnstageLeft(wall) ? ("left" as const) : ("right" as const);
-      const change: Partial<Wall> = {
-        ...(wall.thickness === thickness ? {} : { thickness: wall.thickness }),
-        ...(onstage === "left" ? { onstage } : {}),
-      };
-      if (Object.keys(change).length > 0) edit({ edit: "change-wall", id, change });
-      for (const opening of openings)
-        made.push(...edit({ edit: "add-opening", wall: id, opening: asOpening(opening, onstage, heights) }));
-    }
-  }
-  return { draft, made, refused };
-}
-
-type Heights = NonNullable<Placing["heights"]>;
-
-function isOnstageLeft(wall: WallPiece): boolean {
-  return wall.offstage !== null && cross([wall.b[0] - wall.a[0], wall.b[1] - wall.a[1]], wall.offstage) < 0;
-}
-
-function asOpening(found: FoundOpening, onstage: "left" | "right", { wall, door, sill }: Heights): Omit<Opening, "id"> {
-  const head = Math.min(door, wall);
-  return {
-    kind: found.kind,
-    at: found.start,
-    width: found.end - found.start,
-    sill: found.kind === "window" ? Math.min(sill, head / 2) : 0,
-    head,
-    depth: found.depth,
-    leaves: found.leaves,
-    hinge: found.hinge,
-    swing: found.left === (onstage === "left") ? "onstage" : "offstage",
-  };
 }
 
 function refuse(say: string): Placed {

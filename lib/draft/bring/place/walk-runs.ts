@@ -14,7 +14,8 @@ const SAME_THICKNESS_M = 0.004;
  * Walls as runs from stage right round to stage left, onstage to the right of each: by the faces that were drawn, else the side
  * that the eye sees of most of it. Walls that go straight on from each other become one.
  */
-export function walkRuns(pieces: readonly WallPiece[], eye: PlanPoint): readonly Run[] {
+export function walkRuns(drawn: readonly WallPiece[], eye: PlanPoint): readonly Run[] {
+  const pieces = oncePerPair(drawn);
   const ends = new Map<string, number[]>();
   for (const [i, { a, b }] of pieces.entries())
     for (const end of [a, b]) ends.set(keyOf(end), [...(ends.get(keyOf(end)) ?? []), i]);
@@ -48,6 +49,12 @@ export function walkRuns(pieces: readonly WallPiece[], eye: PlanPoint): readonly
       closed: walls.length > 2 && keyOf((walls[0] as WallPiece).a) === keyOf((walls.at(-1) as WallPiece).b),
     };
   }
+}
+
+/** Two walls never join the same two corners, as the chords of two bends may: the last stays. */
+function oncePerPair(pieces: readonly WallPiece[]): readonly WallPiece[] {
+  const pairs = new Map(pieces.map((piece) => [[keyOf(piece.a), keyOf(piece.b)].toSorted().join(), piece]));
+  return [...pairs.values()];
 }
 
 function turnToStage(run: Run, eye: PlanPoint): Run {
