@@ -5,7 +5,7 @@ import type { Exercise } from "@/lib/exercise/exercise";
 import { apronDrop } from "@/lib/exercise/inside-frame";
 
 /** White paper round the picture, and round the plan, millimetres. */
-const MARGIN_MM = { side: 9, top: 5, foot: 17, plan: 9 } as const;
+const MARGIN_MM = { side: 9, top: 8, foot: 17, plan: 9 } as const;
 /** Wings to draw masking in, as a share of the opening's width on either side; and room upstage of the back wall, of the depth. */
 const WINGS = 0.22;
 const UPSTAGE = 0.06;

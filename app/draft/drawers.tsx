@@ -39,7 +39,7 @@ export function Drawers() {
         ))}
       </nav>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys */}
-      <div className="draft-content" tabIndex={0} role="group" aria-label={WORDS[drawer]}>
+      <section className="draft-content" tabIndex={0} aria-label={WORDS[drawer]}>
         {drawer === "stage" && <StageDrawer />}
         {drawer === "draw" && <DrawDrawer />}
         {drawer === "things" && <ThingsDrawer />}
@@ -47,7 +47,7 @@ export function Drawers() {
           <NotesSection draft={draft} apply={apply} show={(things) => store.getState().choose(things, "notes")} />
         )}
         {drawer === "exercise" && <ExerciseSection draft={draft} apply={apply} />}
-      </div>
+      </section>
     </section>
   );
 }

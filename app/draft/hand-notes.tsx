@@ -1,7 +1,6 @@
 "use client";
 
 import { Press } from "@/app/_parts/press";
-import { sayAim } from "./aim-at";
 import { useDesk, useDeskStore } from "./draft-context";
 import { type Hand, isUnderWay } from "./hand";
 import { wordsOfHand } from "./hand-words";
@@ -16,7 +15,6 @@ export function HandNotes({ hand }: { readonly hand: Drawing }) {
   const store = useDeskStore();
   const desk = useDesk((each) => each);
   const { title, step } = wordsOfHand(hand);
-  const held = sayAim(desk.aim, desk);
   const corners = hand.kind === "walls" || hand.kind === "platform" ? hand.corners.length : 0;
   const enough = hand.kind === "walls" ? corners > 1 : corners > 2;
   const under = isUnderWay(hand);
@@ -24,17 +22,12 @@ export function HandNotes({ hand }: { readonly hand: Drawing }) {
     <>
       <h2 className="notes-title">{title}</h2>
       <p>{step}</p>
-      <p className="draft-held" aria-hidden="true">
-        {held || " "}
-      </p>
       {desk.trouble && <p className="draft-wrong">{desk.trouble}</p>}
       {hand.kind === "opening" ? <OpeningPlace /> : <TypedCorner hand={hand} />}
       <div className="notes-presses draft-presses">
-        {desk.aim && (
-          <Press weight="small" onClick={() => store.getState().setDown()}>
-            Set it down here
-          </Press>
-        )}
+        <Press weight="small" disabled={!desk.aim} onClick={() => store.getState().setDown()}>
+          Set it down here
+        </Press>
         {under && (
           <Press weight="small" onClick={() => store.getState().backOut()}>
             Take the last corner back

@@ -3,7 +3,7 @@ import type { DisplayItem, DisplayList, DrawingPoint } from "@/lib/drawing/displ
 import { shiftBeside } from "@/lib/drawing/lettering-box";
 import { LETTER_MM, makeLettering, makeStroke } from "@/lib/drawing/make-stroke";
 import type { Exercise } from "@/lib/exercise/exercise";
-import { between, distance, leftOf, subtract, unit } from "@/lib/geometry/vector";
+import { between, distance, subtract, unit } from "@/lib/geometry/vector";
 import { printLength } from "@/lib/measure/print-length";
 import type { Opening, Wall } from "@/lib/plan/plan";
 import { openingJambs, wallLine } from "@/lib/plan/wall-line";
@@ -66,15 +66,11 @@ export function openingDimensions(wall: Wall, opening: Pick<Opening, "at" | "wid
   ];
 }
 
-/** A wall's length, on its offstage side. */
+/** A wall's length, on its onstage side, where no name stands. */
 export function wallDimension(wall: Wall, sheet: Sheet): DisplayList {
   const line = wallLine(sheet.plan, wall);
   if (!line) return [];
-  return dimension(`live.${wall.id}`, [line.from, line.to], line.offstage, sheet, OFF_MM + clearOf(wall, sheet));
-}
-
-function clearOf({ thickness }: Wall, { scaleRatio }: Sheet): number {
-  return (thickness * 1000) / scaleRatio;
+  return dimension(`live.${wall.id}`, [line.from, line.to], [-line.offstage[0], -line.offstage[1]], sheet);
 }
 
 /** What is being drawn, in blue: its lines where it is no wall yet, its lengths and its angle, and what the pencil has caught. */
@@ -101,7 +97,7 @@ export function liveLines(hand: Hand, aim: Aim | null, sheet: Sheet): DisplayLis
       if (!along) return [];
       return [
         makeStroke(`live.run.${i}`, [start, to], BLUE),
-        ...dimension(`live.length.${i}`, [start, to], leftOf(along), sheet),
+        ...dimension(`live.length.${i}`, [start, to], rightOf(along), sheet),
       ];
     }),
     ...(at && from ? angleMark(from, at, sheet) : []),
@@ -113,6 +109,11 @@ function cornersOf(hand: Extract<Hand, { readonly corners: unknown }>, { plan }:
     const place = placeOf(plan, corner);
     return place ? [place] : [];
   });
+}
+
+/** The side of a run that is onstage: walls are drawn from stage right round to stage left. */
+function rightOf([dx, dy]: DrawingPoint): DrawingPoint {
+  return [dy, -dx];
 }
 
 /** The angle of a line from straight across to stage left, counter-clockwise, with its arc. */

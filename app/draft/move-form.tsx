@@ -23,7 +23,10 @@ export function MoveForm({ chosen }: { readonly chosen: readonly Thing[] }) {
     const { apply, choose } = store.getState();
     const edited = apply(change);
     setWrong(edited.ok ? "" : edited.say);
-    if (edited.ok && follow && edited.made.length > 0) choose(edited.made);
+    if (!edited.ok || !follow) return;
+    // Corners of copied walls come along with them.
+    const things = edited.made.filter(({ kind }) => kind !== "corner");
+    choose(things.length > 0 ? things : edited.made);
   };
   const by = (text: string) => (text.trim() === "" ? ({ ok: true, metres: 0 } as const) : typedLength(text, units));
   const shift = (copy: boolean) => {

@@ -1,6 +1,5 @@
 "use client";
 
-import { Press } from "@/app/_parts/press";
 import { printLength } from "@/lib/measure/print-length";
 import { wallLine } from "@/lib/plan/wall-line";
 import { useDesk, useDeskStore } from "./draft-context";
@@ -41,9 +40,6 @@ export function OpeningPlace() {
         <>
           <LengthField label={`From ${wall.from}`} metres={at.at} onLength={place} />
           <LengthField label={`From ${wall.to}`} metres={room - at.at} onLength={(metres) => place(room - metres)} />
-          <Press weight="small" onClick={() => store.getState().setDown()}>
-            Put it in
-          </Press>
         </>
       )}
     </div>

@@ -1,4 +1,5 @@
 import type { Thing } from "@/lib/draft/draft";
+import { sayThing } from "@/lib/draft/sense/say-thing";
 import type { LengthUnits } from "@/lib/measure/length";
 import { printLength } from "@/lib/measure/print-length";
 import { capital } from "@/lib/plan/first-letter";
@@ -78,32 +79,10 @@ function isNothing(printed: string): boolean {
   return printed === '0"' || printed === "0 mm";
 }
 
-/** What a thing is called in a sentence: "wall W1". */
-export function sayThing(thing: Thing, plan: Plan): string {
-  switch (thing.kind) {
-    case "opening": {
-      const kind = plan.walls.find(({ id }) => id === thing.wall)?.openings.find(({ id }) => id === thing.id)?.kind;
-      return `${kind && kind !== thing.id ? `${kind} ` : ""}${thing.id} in wall ${thing.wall}`;
-    }
-    case "furniture":
-    case "masking": {
-      const all = thing.kind === "furniture" ? plan.furniture : plan.masking;
-      const kind = all.find(({ id }) => id === thing.id)?.kind;
-      return kind && kind !== thing.id ? `${kind} ${thing.id}` : thing.id;
-    }
-    case "corner": {
-      const walled = plan.walls.some(({ from, to }) => from === thing.id || to === thing.id);
-      return `${walled ? "corner" : "point"} ${thing.id}`;
-    }
-    default:
-      return `${thing.kind} ${thing.id}`;
-  }
-}
-
 /** Several things in a few words. */
 export function sayThings(things: readonly Thing[], plan: Plan): string {
   const [only, ...others] = things;
   if (!only) return "nothing";
-  if (others.length === 0) return sayThing(only, plan);
+  if (others.length === 0) return sayThing(plan, only);
   return `${things.length} things`;
 }

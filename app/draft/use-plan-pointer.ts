@@ -15,6 +15,9 @@ import { isSameThing } from "./hand";
 
 /** How near a pointer must come to a thing or a line to catch it, pixels. */
 const REACH_PX = { mouse: 9, pen: 11, touch: 20 } as const;
+/** How near a line must be to catch the pencil, pixels; and never more than so many steps of the grid, so that fine steps can be pointed at. */
+const CATCH_PX = { mouse: 8, pen: 8, touch: 12 } as const;
+const CATCH_STEPS = 1.5;
 /** A press that moves no more than this is no drag, pixels. */
 const STILL_PX = 4;
 
@@ -38,22 +41,23 @@ export function usePlanPointer(index: ThingIndex) {
     const px: PxPoint = [event.clientX - left, event.clientY - top];
     const view = viewOfPane(views.getState().plan);
     const device = event.pointerType === "touch" || event.pointerType === "pen" ? event.pointerType : "mouse";
-    return { px, at: fromPx(view, px) as PlanPoint, reach: REACH_PX[device] / view.pxPerMetre };
+    const caught = Math.min(CATCH_PX[device] / view.pxPerMetre, CATCH_STEPS * store.getState().grid);
+    return { px, at: fromPx(view, px) as PlanPoint, reach: REACH_PX[device] / view.pxPerMetre, caught };
   };
-  const aim = (at: PlanPoint, reach: number) => {
+  const aim = (at: PlanPoint, caught: number) => {
     const desk = store.getState();
-    desk.setAim(aimAt(desk, at, reach, index));
+    desk.setAim(aimAt(desk, at, caught, index));
   };
 
   const onPointerDown = (event: PointerEvent<SVGSVGElement>) => {
     if (event.button !== 0 || !event.isPrimary) return;
     event.currentTarget.setPointerCapture?.(event.pointerId);
-    const { px, at, reach } = read(event);
+    const { px, at, reach, caught } = read(event);
     const desk = store.getState();
     if (desk.hand.kind !== "choose") {
       aiming.current = event.pointerId;
       setFinger(event.pointerType === "touch");
-      aim(at, reach);
+      aim(at, caught);
       return;
     }
     const thing = thingAt(index, at, reach);
@@ -62,10 +66,10 @@ export function usePlanPointer(index: ThingIndex) {
   };
   const onPointerMove = (event: PointerEvent<SVGSVGElement>) => {
     const desk = store.getState();
-    const { px, at, reach } = read(event);
+    const { px, at, caught } = read(event);
     if (desk.hand.kind !== "choose") {
       const hovering = event.pointerType !== "touch" && event.buttons === 0;
-      if (hovering || aiming.current === event.pointerId) aim(at, reach);
+      if (hovering || aiming.current === event.pointerId) aim(at, caught);
       return;
     }
     const held = hold.current;
@@ -79,7 +83,7 @@ export function usePlanPointer(index: ThingIndex) {
         setFinger(event.pointerType === "touch");
       }
       const { history, grid, chosen } = store.getState();
-      const dragged = editOfDrag(history.draft, { things: chosen, from: held.from, to: at }, grid, reach);
+      const dragged = editOfDrag(history.draft, { things: chosen, from: held.from, to: at }, grid, caught);
       if (dragged) {
         desk.tryOut(dragged.edit);
         desk.note(dragged.said);
@@ -90,11 +94,11 @@ export function usePlanPointer(index: ThingIndex) {
   };
   const onPointerUp = (event: PointerEvent<SVGSVGElement>) => {
     const desk = store.getState();
-    const { at, reach } = read(event);
+    const { at, caught } = read(event);
     setFinger(false);
     if (aiming.current === event.pointerId) {
       aiming.current = null;
-      aim(at, reach);
+      aim(at, caught);
       desk.setDown();
       desk.say(sayAim(store.getState().aim, desk));
       if (event.pointerType === "touch") desk.setAim(null);
@@ -105,7 +109,7 @@ export function usePlanPointer(index: ThingIndex) {
     if (!held || held.pointer !== event.pointerId) return;
     if (held.kind === "thing" && held.moved) {
       const { history, grid, chosen } = desk;
-      const dragged = editOfDrag(history.draft, { things: chosen, from: held.from, to: at }, grid, reach);
+      const dragged = editOfDrag(history.draft, { things: chosen, from: held.from, to: at }, grid, caught);
       if (dragged) {
         const { ok } = desk.apply(dragged.edit);
         if (ok) desk.say(dragged.said);
