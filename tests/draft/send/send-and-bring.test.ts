@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from "node:fs";
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { placeBrought } from "@/lib/draft/bring/place/place-brought";
 import { readBrought } from "@/lib/draft/bring/read-brought";
@@ -6,11 +7,14 @@ import { draftFromExercise } from "@/lib/draft/new-draft";
 import { sendPlan } from "@/lib/draft/send/send-plan";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { readExercise } from "@/lib/exercise/read-exercise";
+import { resolveExercise } from "@/lib/exercise/resolve-exercise";
 import { BLANK_PLAN } from "@/lib/generator/blank-plan";
+import { generateExercise } from "@/lib/generator/generate-exercise";
 import { doorHinges } from "@/lib/plan/door-hinges";
-import type { Plan, Wall } from "@/lib/plan/plan";
+import type { Opening, Plan, Wall } from "@/lib/plan/plan";
 import { type WallLine, wallLine } from "@/lib/plan/wall-line";
 import type { PlanPoint } from "@/lib/stage/frame";
+import { seeded } from "../../seeded";
 import { broughtOf } from "../bring/brought-lines";
 
 /** Metres: walls and openings that were sent come back this near. */
@@ -53,43 +57,58 @@ function near(plan: Plan, corner: string, at: PlanPoint | undefined): boolean {
   return at !== undefined && Math.hypot(x - at[0], y - at[1]) < NEAR_M;
 }
 
-describe.each(COURSE.map((exercise) => [exercise.id, exercise] as const))("the walls of %s", (_, exercise) => {
-  const back = comesBack(exercise);
-  const { plan } = exercise;
-  const ends = ({ from, to }: Wall) => [plan.corners.get(from), plan.corners.get(to)] as const;
-
-  it.each(plan.walls.map((wall) => [wall.id, wall] as const))("%s comes back, with its openings", (__, wall) => {
-    const [from, to] = ends(wall);
+function expectBack(plan: Plan, back: Plan): void {
+  expect(back.walls).toHaveLength(plan.walls.length);
+  for (const wall of plan.walls) {
+    const [from, to] = [plan.corners.get(wall.from), plan.corners.get(wall.to)];
     const again = back.walls.find((each) => near(back, each.from, from) && near(back, each.to, to));
-    expect(again).toBeDefined();
-    expect(again?.thickness).toBeCloseTo(wall.thickness, 6);
-    expect(again?.onstage).toBe(wall.onstage);
-    // A plan draws an arch and a passage alike, but for a word.
-    const drawn = ({ openings }: Wall) =>
-      openings
-        .map(({ kind, at, width, depth, leaves }) => ({
-          kind: kind === "arch" ? "passage" : kind,
-          at,
-          width,
-          depth,
-          leaves,
-        }))
-        .toSorted((a, b) => a.at - b.at);
-    const [was, is] = [drawn(wall), again ? drawn(again) : []];
-    expect(is.map(({ kind, leaves }) => [kind, leaves])).toEqual(was.map(({ kind, leaves }) => [kind, leaves]));
-    for (const [i, opening] of was.entries()) {
-      expect(is[i]?.at).toBeCloseTo(opening.at, 6);
-      expect(is[i]?.width).toBeCloseTo(opening.width, 6);
-      expect(is[i]?.depth ?? 0).toBeCloseTo(opening.depth ?? 0, 6);
-    }
-    // Leaves hang where they hung: a door's own hinges, whichever jamb is named or left to be the upstage one.
-    for (const door of wall.openings.filter(({ kind }) => kind === "door")) {
-      const hung = again?.openings.find(({ at }) => Math.abs(at - door.at) < NEAR_M);
-      const line = wallLine(plan, wall) as WallLine;
-      expect(hung && doorHinges(line, hung)).toEqual(doorHinges(line, door));
-      expect(hung?.swing).toBe(door.swing);
-    }
-  });
+    expect(again, wall.id).toBeDefined();
+    if (!again) continue;
+    expect(again.thickness).toBeCloseTo(wall.thickness, 6);
+    expect(again.onstage).toBe(wall.onstage);
+    expectOpenings(plan, wall, again);
+  }
+}
 
-  it("are all there is", () => expect(back.walls).toHaveLength(plan.walls.length));
+function expectOpenings(plan: Plan, wall: Wall, again: Wall): void {
+  // A plan draws an arch and a passage alike, but for a word.
+  const inOrder = ({ openings }: Wall) =>
+    openings
+      .map((opening) => ({ ...opening, kind: opening.kind === "arch" ? ("passage" as const) : opening.kind }))
+      .toSorted((a, b) => a.at - b.at);
+  const [was, is] = [inOrder(wall), inOrder(again)];
+  expect(is.map(({ kind, leaves }) => [kind, leaves])).toEqual(was.map(({ kind, leaves }) => [kind, leaves]));
+  const line = wallLine(plan, wall) as WallLine;
+  for (const [i, opening] of was.entries()) {
+    const found = is[i] as Opening;
+    expect(found.at).toBeCloseTo(opening.at, 6);
+    expect(found.width).toBeCloseTo(opening.width, 6);
+    expect(found.depth ?? 0).toBeCloseTo(opening.depth ?? 0, 6);
+    if (opening.kind !== "door") continue;
+    // A door's own hinges, whichever jamb is named or left to be the upstage one.
+    expect(doorHinges(line, found)).toEqual(doorHinges(line, opening));
+    expect(found.swing).toBe(opening.swing);
+  }
+}
+
+describe("walls and openings sent as DXF and brought again", () => {
+  it.each(COURSE.map((exercise) => [exercise.id, exercise] as const))("are those of %s", (_, exercise) =>
+    expectBack(exercise.plan, comesBack(exercise)),
+  );
+
+  it("are those of any plan that the generator makes", () => {
+    const order = fc.record({
+      unit: fc.constantFrom("walls" as const, "openings" as const, "sets" as const),
+      level: fc.integer({ min: 1, max: 5 }),
+      seed: fc.nat(1e6),
+    });
+    fc.assert(
+      fc.property(order, (each) => {
+        const reading = resolveExercise(generateExercise(each));
+        if (!reading.ok) throw new Error("The generator wrote what cannot be read.");
+        expectBack(reading.exercise.plan, comesBack(reading.exercise));
+      }),
+      { ...seeded, numRuns: Math.ceil(seeded.numRuns / 5) },
+    );
+  });
 });

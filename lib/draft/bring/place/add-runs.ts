@@ -87,6 +87,6 @@ function asOpening(found: FoundOpening, onstage: "left" | "right", { wall, door,
     depth: found.depth,
     leaves: found.leaves,
     hinge: found.hinge,
-    swing: found.left === (onstage === "left") ? "onstage" : "offstage",
+    swing: found.kind === "door" && found.left === (onstage === "left") ? "onstage" : "offstage",
   };
 }
