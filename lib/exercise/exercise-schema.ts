@@ -1,11 +1,9 @@
 import { z } from "zod";
-import { FOOT_SCALES, parseScale } from "../measure/scale";
+import { FOOT_SCALES } from "../measure/scale";
 import { FURNITURE_KINDS, MASKING_KINDS, OPENING_KINDS } from "../plan/plan";
 import { STRICTNESSES, TASK_KINDS, TOOLS, UNITS } from "./exercise";
-import { length, list, MAX_ELEMENTS, name, planPoint, strict, text } from "./schema-parts";
-
-/** The most risers one flight may have. */
-const MAX_STEPS = 100;
+import { countElements, MAX_ELEMENTS, MAX_LEVEL, MAX_STEPS, sheetScaleRatio } from "./limits";
+import { length, list, name, planPoint, strict, text } from "./schema-parts";
 
 const opening = strict({
   id: name,
@@ -113,19 +111,9 @@ const task = strict({
 
 const SCALE_FORMS = `${FOOT_SCALES.join(", ")} or 1:N`;
 
-/** No sheet is drawn larger than a thousand times true size, nor smaller than one in a thousand million. */
-const RATIOS = { least: 1e-3, most: 1e9 };
-
-/** The scales a sheet may be drawn at: those of the architect's rule, and one to anything. */
-function isSheetScale(written: string): boolean {
-  const named = FOOT_SCALES.some((usual) => usual === written) || written.startsWith("1:");
-  const ratio = parseScale(written);
-  return named && ratio !== null && ratio >= RATIOS.least && ratio <= RATIOS.most;
-}
-
 export const scale = z
   .string()
-  .refine(isSheetScale, { error: `must be a scale | write one of ${SCALE_FORMS}` })
+  .refine((written) => sheetScaleRatio(written) !== null, { error: `must be a scale | write one of ${SCALE_FORMS}` })
   .meta({ description: SCALE_FORMS });
 
 export const version = z
@@ -144,7 +132,7 @@ export const exerciseSchema = strict({
   level: z
     .int({ error: "must be a whole number | write 1 to 5" })
     .min(1, { error: "must be 1 to 5 | write 1 to 5" })
-    .max(5, { error: "must be 1 to 5 | write 1 to 5" }),
+    .max(MAX_LEVEL, { error: "must be 1 to 5 | write 1 to 5" }),
   skills: list(name).optional(),
   notes: text.optional(),
   units: z.enum(["ft-in", "m"]),
@@ -155,7 +143,7 @@ export const exerciseSchema = strict({
   task,
 })
   .superRefine((written, context) => {
-    const count = countElements(written.plan);
+    const count = countWritten(written.plan);
     if (count > MAX_ELEMENTS)
       context.addIssue({
         code: "custom",
@@ -171,7 +159,7 @@ export const exerciseSchema = strict({
 export type WrittenExercise = z.infer<typeof exerciseSchema>;
 export type WrittenPlan = z.infer<typeof plan>;
 
-function countElements(written: z.infer<typeof plan>): number {
+function countWritten(written: WrittenPlan): number {
   const {
     corners = {},
     walls = [],
@@ -181,13 +169,13 @@ function countElements(written: z.infer<typeof plan>): number {
     columns = [],
     masking: cloths = [],
   } = written;
-  return (
-    Object.keys(corners).length +
-    walls.reduce((sum, { openings = [] }) => sum + 1 + openings.length, 0) +
-    platforms.reduce((sum, { outline }) => sum + 1 + outline.length, 0) +
-    stairs.reduce((sum, { steps }) => sum + steps, 0) +
-    pieces.length +
-    columns.length +
-    cloths.length
-  );
+  return countElements({
+    corners: Object.keys(corners).length,
+    walls,
+    platforms,
+    stairs,
+    furniture: pieces,
+    columns,
+    masking: cloths,
+  });
 }

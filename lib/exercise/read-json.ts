@@ -1,6 +1,6 @@
 import { findDuplicateKey } from "./find-duplicate-key";
+import { isReservedName } from "./limits";
 import { jsonPointer, type Problem } from "./problem";
-import { isReservedName } from "./schema-parts";
 
 /** The largest file, or line of a `.jsonl`, that is read. */
 export const MAX_FILE_BYTES = 1024 * 1024;

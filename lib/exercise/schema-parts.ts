@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { LENGTH_FORMS, LENGTH_PATTERN, parseLength } from "../measure/length";
+import { MAX_ELEMENTS, MAX_LETTERS, MAX_NAME, NAME_PATTERN } from "./limits";
 import { nearestName } from "./nearest-name";
 import { UNKNOWN_FIELD_BREAK } from "./problem";
 
@@ -44,27 +45,18 @@ export const planPoint = z
   })
   .meta({ id: "place", description: "[x, y]: from the centre line, + stage left; from the plaster line, + upstage." });
 
-const MAX_NAME = 64;
-const NAME = /^[\p{L}\p{N}](?:[\p{L}\p{N}_-]*)$/u;
-
-/** Names that every object or function carries already; building from them is refused. */
-export function isReservedName(name: string): boolean {
-  return name in {} || name === "prototype";
-}
-
 /** A name that can stand in the name of a point: letters, digits, - and _. */
 export const name = z
   .string()
-  .regex(NAME, {
+  .regex(NAME_PATTERN, {
     error: "must be a name of letters, digits, - or _, beginning with a letter or digit | rename it, like A or W1",
   })
   .max(MAX_NAME, { error: `must have at most ${MAX_NAME} letters | shorten it` });
-
-/** The most elements a file may hold, of all kinds together. */
-export const MAX_ELEMENTS = 2000;
 
 export function list<Item extends z.core.$ZodType>(item: Item) {
   return z.array(item).max(MAX_ELEMENTS, { error: `may hold at most ${MAX_ELEMENTS} entries | split the exercise` });
 }
 
-export const text = z.string().max(10_000, { error: "must have at most 10,000 letters | shorten it" });
+export const text = z
+  .string()
+  .max(MAX_LETTERS, { error: `must have at most ${MAX_LETTERS.toLocaleString("en")} letters | shorten it` });

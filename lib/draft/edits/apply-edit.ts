@@ -1,3 +1,4 @@
+import { countElements, MAX_ELEMENTS } from "../../exercise/limits";
 import type { Plan } from "../../plan/plan";
 import type { Draft } from "../draft";
 import type { Edit, Edited } from "../edit";
@@ -14,9 +15,6 @@ import { setTask, setWords } from "./set-task";
 import { settleMarks } from "./settle-marks";
 import { takeAway } from "./take-away";
 
-/** The most parts a file may hold, of all kinds together. */
-const MAX_PARTS = 2000;
-
 /**
  * A draft after an edit, with the things the edit made, or why it cannot be done. The draft given is not touched. Marks and
  * given points follow: renamed with their points, gone with them, and worked out anew where the order is worked out. An edit
@@ -30,8 +28,8 @@ export function applyEdit(draft: Draft, edit: Edit): Edited {
   if (changed.draft === draft) return { ok: true, draft, made: changed.made };
   const { plan } = changed.draft.exercise;
   const parts = countParts(plan);
-  if (parts > MAX_PARTS && parts > countParts(draft.exercise.plan))
-    return refuse(`A plan has at most ${MAX_PARTS.toLocaleString("en")} parts. Take something off it first.`);
+  if (parts > MAX_ELEMENTS && parts > countParts(draft.exercise.plan))
+    return refuse(`A plan has at most ${MAX_ELEMENTS.toLocaleString("en")} parts. Take something off it first.`);
   const settled = edit.edit === "set-words" ? changed.draft : settleMarks(changed.draft, changed.renaming);
   return { ok: true, draft: settled, made: changed.made };
 }
@@ -93,15 +91,6 @@ function change(draft: Draft, edit: Edit): Changed {
   }
 }
 
-/** As the file's form counts them: a platform's corners and a flight's steps are parts. */
 function countParts(plan: Plan): number {
-  return (
-    plan.corners.size +
-    plan.walls.reduce((sum, { openings }) => sum + 1 + openings.length, 0) +
-    plan.platforms.reduce((sum, { outline }) => sum + 1 + outline.length, 0) +
-    plan.stairs.reduce((sum, { steps }) => sum + steps, 0) +
-    plan.furniture.length +
-    plan.columns.length +
-    plan.masking.length
-  );
+  return countElements({ ...plan, corners: plan.corners.size });
 }

@@ -1,10 +1,8 @@
+import { MAX_STEPS } from "../../exercise/limits";
 import type { Edit } from "../edit";
 
 /** Farther than this nothing of a stage is, metres: a slip of the hand or of a unit. */
 const FARTHEST_M = 1000;
-
-/** The most steps a flight may have in the file. */
-const MAX_STEPS = 100;
 
 /** What is wrong with the figures of an edit whatever the plan, in a sentence; null when nothing is. */
 export function checkEdit(edit: Edit): string | null {

@@ -1,8 +1,5 @@
+import { isReservedName, MAX_NAME, NAME_PATTERN } from "../../exercise/limits";
 import type { Plan } from "../../plan/plan";
-
-/** As in the file: a name can stand in the name of a point. */
-const NAME = /^[\p{L}\p{N}](?:[\p{L}\p{N}_-]*)$/u;
-const MAX_NAME = 64;
 
 /** Every name on the plan that another thing may not have: all but those of openings, which are apart in each wall. */
 export function takenNames(plan: Plan): Set<string> {
@@ -13,9 +10,9 @@ export function takenNames(plan: Plan): Set<string> {
 /** Why a thing cannot have a name, in a sentence; null when it can. */
 export function refuseName(name: string, taken: ReadonlySet<string>): string | null {
   const shown = name.length > MAX_NAME ? `${name.slice(0, MAX_NAME)}…` : name;
-  if (name.length > MAX_NAME || !NAME.test(name))
+  if (name.length > MAX_NAME || !NAME_PATTERN.test(name))
     return `"${shown}" cannot be a name. Use letters, digits, - and _, beginning with a letter or digit, at most ${MAX_NAME}.`;
-  if (name in {} || name === "prototype") return `"${shown}" cannot be a name. Choose another.`;
+  if (isReservedName(name)) return `"${shown}" cannot be a name. Choose another.`;
   if (taken.has(name)) return `"${shown}" is the name of something else already.`;
   return null;
 }

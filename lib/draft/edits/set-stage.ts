@@ -1,5 +1,6 @@
+import { sheetScaleRatio } from "../../exercise/limits";
 import { printLength } from "../../measure/print-length";
-import { FOOT_SCALES, METRIC_SCALES, parseScale } from "../../measure/scale";
+import { FOOT_SCALES, METRIC_SCALES } from "../../measure/scale";
 import type { Stage } from "../../stage/stage";
 import { distanceForBackWallRise, type Viewer } from "../../stage/viewer";
 import type { Draft } from "../draft";
@@ -40,14 +41,10 @@ function noSuchEye(draft: Draft, stage: Stage, viewer: Viewer, rise: number): st
   );
 }
 
-/** Sheets are drawn no larger than a thousand times true size, nor smaller than one in a thousand million. */
-const RATIOS = { least: 1e-3, most: 1e9 };
-
 /** Another scale, or lengths shown in the other measure; nothing on the plan changes. */
 export function setSheet(draft: Draft, { units, scale }: EditOf<"set-sheet">): Changed {
-  const ratio = parseScale(scale);
-  const named = FOOT_SCALES.some((usual) => usual === scale) || scale.startsWith("1:");
-  if (!named || ratio === null || ratio < RATIOS.least || ratio > RATIOS.most)
+  const ratio = sheetScaleRatio(scale);
+  if (ratio === null)
     return refuse(`"${scale}" is not a scale. Write one like ${FOOT_SCALES[2]} or ${METRIC_SCALES[1]}.`);
   const exercise = { ...draft.exercise, units, scale, scaleRatio: ratio };
   return { ok: true, draft: { ...draft, exercise }, made: [] };

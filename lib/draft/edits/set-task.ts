@@ -1,11 +1,8 @@
 import type { Task } from "../../exercise/exercise";
+import { MAX_ELEMENTS, MAX_LETTERS, MAX_LEVEL } from "../../exercise/limits";
 import type { Draft } from "../draft";
 import { type Changed, type EditOf, refuse } from "./changed";
 import { refuseName } from "./names";
-
-/** The longest list and the longest words a file may hold. */
-const MAX_ENTRIES = 2000;
-const MAX_LETTERS = 10_000;
 
 /**
  * Changes what is asked. Marks that are listed are the author's from then on, unless it is said otherwise. A point is asked
@@ -13,8 +10,8 @@ const MAX_LETTERS = 10_000;
  */
 export function setTask(draft: Draft, { task: change, marksBy }: EditOf<"set-task">): Changed {
   const task = notBoth({ ...draft.exercise.task, ...change }, change);
-  if (Math.max(task.marks.length, task.given.length) > MAX_ENTRIES)
-    return refuse(`A task has at most ${MAX_ENTRIES.toLocaleString("en")} marks.`);
+  if (Math.max(task.marks.length, task.given.length) > MAX_ELEMENTS)
+    return refuse(`A task has at most ${MAX_ELEMENTS.toLocaleString("en")} marks.`);
   const by = marksBy ?? (change.marks ? "author" : draft.marksBy);
   return { ok: true, draft: { ...draft, exercise: { ...draft.exercise, task }, marksBy: by }, made: [] };
 }
@@ -30,8 +27,8 @@ export function setWords(draft: Draft, { words }: EditOf<"set-words">): Changed 
   const { id, level, unit: _unit, ...texts } = words;
   const say = id === undefined ? null : refuseName(id, new Set());
   if (say) return refuse(say);
-  if (level !== undefined && !(Number.isInteger(level) && level >= 1 && level <= 5))
-    return refuse("A level is 1 to 5.");
+  if (level !== undefined && !(Number.isInteger(level) && level >= 1 && level <= MAX_LEVEL))
+    return refuse(`A level is 1 to ${MAX_LEVEL}.`);
   if (Object.values(texts).some((text) => text.length > MAX_LETTERS))
     return refuse(`That is more than ${MAX_LETTERS.toLocaleString("en")} letters. Shorten it.`);
   return { ok: true, draft: { ...draft, exercise: { ...draft.exercise, ...words } }, made: [] };
