@@ -69,7 +69,8 @@ function onstageRight({ walls, closed }: Run, eye: PlanPoint): number {
   if (drawn !== 0) return drawn;
   if (closed) {
     const clockwise = -sum(walls, ({ a, b }) => cross(a, b));
-    const width = Math.max(...walls.flatMap(({ a }) => walls.map((wall) => distance(a, wall.a))));
+    const spread = ([0, 1] as const).map((axis) => walls.map(({ a }) => a[axis]));
+    const width = Math.hypot(...spread.map((values) => Math.max(...values) - Math.min(...values)));
     return width > POST_M ? clockwise : -clockwise;
   }
   return sum(walls, ({ a, b }) => -Math.sign(cross(subtract(b, a), subtract(eye, a))) * distance(a, b));

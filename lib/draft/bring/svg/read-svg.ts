@@ -128,7 +128,8 @@ function namedElements(root: SvgElement): ReadonlyMap<string, SvgElement> {
   for (let element = waiting.pop(); element; element = waiting.pop()) {
     const id = element.attributes.get("id");
     if (id !== undefined && !named.has(id)) named.set(id, element);
-    waiting.push(...element.children);
+    // Not spread: a call takes some ten thousand arguments, and a drawing may have more lines in one group.
+    for (const child of element.children) waiting.push(child);
   }
   return named;
 }

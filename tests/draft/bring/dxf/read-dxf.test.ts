@@ -77,6 +77,18 @@ describe("a file that is no drawing, or a broken one", () => {
   });
 });
 
+describe("a large file", () => {
+  const lines = (count: number) =>
+    dxfBytes({ ENTITIES: Array.from({ length: count }, (_, i) => line("Walls", [i, 0], [i, 1])).flat() });
+  it("is read up to its limit, and refused beyond", () => {
+    expect(linesOn(broughtOf(readDxf(lines(50_000))), "Walls")).toHaveLength(50_000);
+    expect(readDxf(lines(200_001))).toMatchObject({
+      ok: false,
+      problem: { message: expect.stringMatching(/200,000/) },
+    });
+  });
+});
+
 describe("units", () => {
   it.each([
     [1, 0.0254],

@@ -253,6 +253,15 @@ describe("a file that is no SVG, or a broken one", () => {
     expect(readSvg(svg("<g>".repeat(600) + "</g>".repeat(600)))).toMatchObject({ ok: false });
   });
 
+  it("reads a hundred thousand lines, and refuses more elements than a plan can have", () => {
+    const lines = (count: number) => svg(`<line x2="1"/>`.repeat(count));
+    expect(linesOn(broughtOf(readSvg(lines(150_000))), OUTSIDE)).toHaveLength(150_000);
+    expect(readSvg(lines(200_001))).toMatchObject({
+      ok: false,
+      problem: { message: expect.stringMatching(/200,000/) },
+    });
+  });
+
   it("never throws, however it is cut or bent", () => {
     const whole = `<svg xmlns="u" width="3cm" viewBox="0 0 3 3"><g id="a" transform="rotate(3)"><path d="M0 0A1 1 0 0 1 2 2zC1 2"/></g><use href="#a"/></svg>`;
     fc.assert(
