@@ -16,6 +16,9 @@ type Growing = { name: string; attributes: Map<string, string>; children: Growin
 /** Elements inside one another go no deeper; a drawing has ten or twenty levels. */
 const DEEPEST = 500;
 
+/** A name that a file gives to a text of its own, as some give to the addresses of namespaces; texts within texts are left out. */
+const PLAIN_ENTITY = /<!ENTITY\s+([\w.-]+)\s+"([^"<&%]*)"\s*>/g;
+
 /** The elements of an SVG file. Stops at the first place that is not XML. */
 export function svgTree(text: string): SvgElement {
   const parser = new SaxesParser();
@@ -28,6 +31,9 @@ export function svgTree(text: string): SvgElement {
       `the file is broken there: ${plainly(error.message)}`,
       "save the drawing as SVG once more, and bring that file",
     );
+  });
+  parser.on("doctype", (declared) => {
+    for (const [, name, value] of declared.matchAll(PLAIN_ENTITY)) parser.ENTITIES[name as string] = value as string;
   });
   parser.on("opentag", ({ name, attributes }) => {
     count += 1;

@@ -253,6 +253,11 @@ describe("a file that is no SVG, or a broken one", () => {
     expect(readSvg(svg("<g>".repeat(600) + "</g>".repeat(600)))).toMatchObject({ ok: false });
   });
 
+  it("reads names that a file declares for its own texts", () => {
+    const text = `<!DOCTYPE svg [ <!ENTITY ns "http://www.w3.org/2000/svg"> <!ENTITY w "7"> ]>\n<svg xmlns="&ns;"><line x2="&w;"/></svg>`;
+    expect(linesOn(broughtOf(readBrought(bytes(text))), OUTSIDE)[0]?.points[1]?.[0]).toBe(7);
+  });
+
   it("reads a hundred thousand lines, and refuses more elements than a plan can have", () => {
     const lines = (count: number) => svg(`<line x2="1"/>`.repeat(count));
     expect(linesOn(broughtOf(readSvg(lines(150_000))), OUTSIDE)).toHaveLength(150_000);
