@@ -1,9 +1,11 @@
 "use client";
 
+import type { Thing } from "@/lib/draft/draft";
 import { DRAWERS, type Drawer } from "./desk-store";
 import { useDesk, useDeskStore } from "./draft-context";
 import { DrawDrawer } from "./draw-drawer";
 import { ExerciseSection } from "./exercise-section";
+import { SightlinesSection } from "./notes/sightlines-section";
 import { NotesSection } from "./notes-section";
 import { StageDrawer } from "./stage-drawer";
 import { ThingsDrawer } from "./things-drawer";
@@ -23,6 +25,7 @@ export function Drawers() {
   const draft = useDesk((desk) => desk.history.draft);
   const store = useDeskStore();
   const apply = useApply();
+  const showInNotes = (things: readonly Thing[]) => store.getState().choose(things, "notes");
   return (
     <section className="draft-desk" aria-label="Beside the drawings">
       <nav className="draft-drawers" aria-label="What to see to">
@@ -39,15 +42,18 @@ export function Drawers() {
         ))}
       </nav>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys */}
-      <section className="draft-content" tabIndex={0} aria-label={WORDS[drawer]}>
+      <div className="draft-content" tabIndex={0}>
         {drawer === "stage" && <StageDrawer />}
         {drawer === "draw" && <DrawDrawer />}
         {drawer === "things" && <ThingsDrawer />}
         {drawer === "notes" && (
-          <NotesSection draft={draft} apply={apply} show={(things) => store.getState().choose(things, "notes")} />
+          <>
+            <NotesSection draft={draft} apply={apply} show={showInNotes} />
+            <SightlinesSection draft={draft} apply={apply} show={showInNotes} />
+          </>
         )}
         {drawer === "exercise" && <ExerciseSection draft={draft} apply={apply} />}
-      </section>
+      </div>
     </section>
   );
 }
