@@ -51,6 +51,7 @@ export function writeDxf({ list, layerOf, unit, scaleRatio }: DxfSheet): string 
   const writer = new DxfWriter();
   writer.setUnits(HEADER_UNITS[unit]);
   writer.setVariable("$MEASUREMENT", { 70: unit === "inches" || unit === "feet" ? 0 : 1 });
+  writer.setVariable("$LASTSAVEDBY", { 1: "Plasterline" });
   const size = 1 / SENT_UNIT_M[unit];
   const mm = (scaleRatio / 1000) * size;
   for (const [name, dashes] of Object.values(DASHES))
