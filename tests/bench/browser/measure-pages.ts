@@ -3,11 +3,13 @@ import { type Browser, chromium } from "@playwright/test";
 import { findChromium } from "@/lib/cli/find-chromium.mjs";
 import { toPage } from "../../browser/drive";
 import { exerciseText, manyWalls, serveCourse } from "../../browser/other-course";
+import { measureDraft } from "./measure-draft";
+import { type Frames, sayFrames, timeFrames } from "./time-frames";
 
 /**
  * What the built pages cost: main-thread time a frame while a mark is dragged over a plan of 200 walls with the
- * processor slowed four times (aim: under 16 ms at the 95th percentile), and the JavaScript of the practise page
- * (aim: at most 60 kB gzipped over the 148 kB of a blank page of this stack). Prints; asserts nothing.
+ * processor slowed four times (aim: under 16 ms at the 95th percentile), the JavaScript of the practise page
+ * (aim: at most 60 kB gzipped over the 148 kB of a blank page of this stack), and the drafting desk. Prints; asserts nothing.
  */
 const WALLS = 200;
 const SLOWDOWN = 4;
@@ -27,6 +29,7 @@ const course = await serveCourse({ "walls/many.json": exerciseText("many", manyW
 try {
   await measureDrag(browser, `${course.address}/practise/many`);
   await measureScripts(browser, `${course.address}/practise/many`);
+  await measureDraft(browser, course.address);
 } finally {
   await course.close();
   await browser.close();
@@ -47,50 +50,9 @@ async function measureDrag(within: Browser, address: string): Promise<void> {
     await page.waitForTimeout(FRAME_MS);
   }
   await page.mouse.up();
-  const frames = await page.evaluate(() => (window as unknown as { frames: number[] }).frames);
-  frames.sort((a, b) => a - b);
-  const at = (share: number) =>
-    (frames[Math.min(frames.length - 1, Math.floor(share * frames.length))] ?? 0).toFixed(1);
-  console.log(
-    `dragging a mark, ${WALLS} walls, processor slowed ${SLOWDOWN} times: main-thread ms a frame over ${frames.length} frames: median ${at(0.5)}, p95 ${at(0.95)}, most ${at(1)}`,
-  );
+  const frames = await page.evaluate(() => (window as unknown as Frames).frames);
+  console.log(`dragging a mark, ${WALLS} walls, processor slowed ${SLOWDOWN} times: ${sayFrames(frames)}`);
   await page.close();
-}
-
-/**
- * In the page: the work of each frame in which the pointer moves, milliseconds: its handlers, then from the frame's
- * start to the end of its style, layout and paint. The wait for the frame between the two is not work.
- */
-function timeFrames(): void {
-  const frames: number[] = [];
-  Object.assign(window, { frames });
-  let handled = 0;
-  let entered = 0;
-  let asked = false;
-  let began = 0;
-  const after = new MessageChannel();
-  after.port1.onmessage = () => {
-    frames.push(handled + performance.now() - began);
-    handled = 0;
-    asked = false;
-  };
-  // Written in place: a named function would carry a helper of the compiler's that the page does not have.
-  window.addEventListener(
-    "pointermove",
-    () => {
-      entered = performance.now();
-    },
-    { capture: true },
-  );
-  window.addEventListener("pointermove", () => {
-    handled += performance.now() - entered;
-    if (asked) return;
-    asked = true;
-    requestAnimationFrame(() => {
-      began = performance.now();
-      after.port2.postMessage(null);
-    });
-  });
 }
 
 async function measureScripts(within: Browser, address: string): Promise<void> {
