@@ -109,7 +109,7 @@ function isBehind(eye: Eye, { from, offstage }: Barrier): boolean {
 }
 
 /** How far the stage goes to either side of the centre line: as in the rule of seven, twice as wide as the opening (Pichel 1920). */
-export function stageHalfWidth({ opening }: Pick<Stage, "opening">): number {
+function stageHalfWidth({ opening }: Pick<Stage, "opening">): number {
   return opening.width;
 }
 
