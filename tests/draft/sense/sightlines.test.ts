@@ -259,3 +259,23 @@ describe("the usual seats", () => {
     expect((first?.eyeHeight ?? 0) + 1.0668).toBeLessThan(1.212);
   });
 });
+
+it("says the same of many walls in one sentence", () => {
+  const steps: Edit = {
+    edit: "add-walls",
+    corners: [
+      [-4, 3],
+      [-2, 4],
+      [0, 5],
+      [2, 4],
+      [4, 3],
+    ],
+    closed: false,
+    height: 3,
+    thickness: 0,
+  };
+  const says = look(edited(newDraft("m"), steps)).remarks.map(({ say }) => say);
+  expect(says.filter((say) => say.startsWith("Over "))).toEqual([
+    expect.stringMatching(/^Over wall W\d, wall W\d, wall W\d and wall W\d and under the header they see up to/),
+  ]);
+});

@@ -16,7 +16,12 @@ export function remarkSight(
   exercise: Exercise,
   sight: Pick<Sight, "seat" | "offstage" | "walls" | "gaps">,
 ): readonly Remark[] {
-  return [remarkHidden(exercise, sight), ...remarkOffstage(exercise, sight), ...remarkGaps(exercise, sight)];
+  return [
+    remarkHidden(exercise, sight),
+    ...remarkOffstage(exercise, sight),
+    ...remarkBacks(exercise, sight),
+    ...remarkGaps(exercise, sight),
+  ];
 }
 
 function remarkHidden({ plan }: Exercise, { walls }: Pick<Sight, "walls">): Remark {
@@ -36,34 +41,52 @@ function remarkOffstage(exercise: Exercise, { seat, offstage }: Pick<Sight, "sea
   const { plan, stage, units } = exercise;
   const print = (metres: number) => printLength(metres, units, "near");
   const eye = { x: seat.at[0], distance: -seat.at[1] };
-  return offstage.map(({ what, fans, outlines }): Remark => {
+  return offstage.flatMap(({ what, fans, outlines }): readonly Remark[] => {
+    if (what.kind === "back") return [];
     if (what.kind === "past") {
       const reach = Math.max(...outlines.flat().map(([x]) => Math.abs(x))) - stage.opening.width / 2;
-      return {
+      const wings = {
         say: `They see ${print(reach)} into the wings, stage ${what.side}.`,
         remedy: "Bring the masking there farther on stage, or add a leg.",
         things: [],
       };
+      return [wings];
     }
     const name = sayThing(plan, what.thing);
-    if (what.kind === "back")
-      return { say: `They see the back of ${name}.`, remedy: "Mask it, or turn the wall.", things: [what.thing] };
     const say = `Through ${name} they see offstage: nothing backs it.`;
     const backing = what.thing.kind === "opening" ? backOpening(plan, stage, what.thing, eye, fans) : null;
     const remedy = backing
       ? `A backing ${print(backing.width)} wide, ${print(backing.behind)} behind it, closes it from this seat.`
       : "Put a backing behind it.";
-    return { say, remedy, things: [what.thing], ...(backing ? { edit: backing.edit } : {}) };
+    return [{ say, remedy, things: [what.thing], ...(backing ? { edit: backing.edit } : {}) }];
   });
 }
 
+/** The walls whose backs are seen, together. */
+function remarkBacks({ plan }: Exercise, { offstage }: Pick<Sight, "offstage">): readonly Remark[] {
+  const things = offstage.flatMap(({ what }) => (what.kind === "back" ? [what.thing] : []));
+  if (things.length === 0) return [];
+  const [back, it, wall] = things.length > 1 ? ["backs", "them", "walls"] : ["back", "it", "wall"];
+  const say = `They see the ${back} of ${listNames(things.map((thing) => sayThing(plan, thing)))}.`;
+  return [{ say, remedy: `Mask ${it}, or turn the ${wall}.`, things }];
+}
+
+/** What is seen over the set: one sentence for the header, and one for each border it is seen under. */
 function remarkGaps({ plan, units }: Exercise, { gaps }: Pick<Sight, "gaps">): readonly Remark[] {
-  return gaps.map(({ over, under, amount }): Remark => {
-    const [low, high] = [sayThing(plan, over), under ? sayThing(plan, under) : "the header"];
+  const unders = new Map(gaps.map(({ under }) => [JSON.stringify(under), under]));
+  return [...unders].map(([key, under]): Remark => {
+    const here = gaps.filter((gap) => JSON.stringify(gap.under) === key);
+    const overs = here.map(({ over }) => over);
+    const most = Math.max(...here.map(({ amount }) => amount));
+    const low = listNames(overs.map((over) => sayThing(plan, over)));
+    const high = under ? sayThing(plan, under) : "the header";
+    const taller = overs.length > 1 ? "what is under it" : low;
     return {
-      say: `Over ${low} and under ${high} they see up to ${printLength(amount, units, "near")} of what is above the set.`,
-      remedy: under ? `Hang ${high} lower, or make ${low} taller.` : `Hang a border before it, or make ${low} taller.`,
-      things: under ? [over, under] : [over],
+      say: `Over ${low} and under ${high} they see up to ${printLength(most, units, "near")} of what is above the set.`,
+      remedy: under
+        ? `Hang ${high} lower, or make ${taller} taller.`
+        : `Hang a border there, or make ${taller} taller.`,
+      things: under ? [...overs, under] : overs,
     };
   });
 }
