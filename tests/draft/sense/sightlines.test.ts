@@ -108,12 +108,12 @@ describe("what a seat sees in the plan, worked by hand", () => {
       newDraft("m"),
       ...back(6, [passage]),
       cloth("leg", [
-        [4, 4],
+        [3.6, 4],
         [9, 4],
       ]),
       cloth("leg", [
         [-9, 4],
-        [-4, 4],
+        [-3.6, 4],
       ]),
     );
     const { offstage, remarks } = look(draft);
@@ -142,6 +142,30 @@ describe("what a seat sees in the plan, worked by hand", () => {
     expect(offstage.some(({ what }) => what.kind === "back")).toBe(true);
     expect(walls).toEqual([{ id: "W1", hidden: 1 }]);
     expect(remarks.map(({ say }) => say)).toContain("They see the back of wall W1.");
+  });
+
+  it("sees behind the set past a wall's end, from as far upstage as that end", () => {
+    // The wall from (-3, 3) to (-2, 6) leaves the line over (-3, 3) free, which is 3 x 17.5 / 13 m from the centre at the back wall.
+    const side: Edit = {
+      edit: "add-walls",
+      corners: [
+        [-3, 3],
+        [-2, 6],
+        [5, 6],
+        [9, 1],
+      ],
+      closed: false,
+      height: 4,
+      thickness: 0,
+    };
+    const { offstage, remarks } = look(edited(newDraft("m"), side));
+    const beside = offstage.find(({ what }) => what.kind === "beside");
+    expect(beside?.what).toEqual({ kind: "beside", thing: { kind: "wall", id: "W1" } });
+    const corners = beside?.outlines.flat() ?? [];
+    expect(Math.min(...corners.map(([, y]) => y))).toBeCloseTo(3, 9);
+    expect(Math.max(...corners.map(([x]) => x))).toBeCloseTo(-3, 9);
+    expect(corners.some(([x, y]) => Math.abs(x + (3 * 17.5) / 13) < 1e-9 && Math.abs(y - 7.5) < 1e-9)).toBe(true);
+    expect(remarks.map(({ say }) => say)).toContain("Past the end of wall W1 they see behind the set.");
   });
 
   it("tells a seat on the stage that it is not in the house", () => {

@@ -4,7 +4,7 @@ import { openingJambs, wallLine } from "../../../plan/wall-line";
 import type { PlanPoint } from "../../../stage/frame";
 import { floorHeight, type Stage } from "../../../stage/stage";
 import type { Edit } from "../../edit";
-import type { Fan } from "./plan-sight";
+import type { Fan } from "./fan";
 import { depthOn, type Eye, placeAt } from "./sight-line";
 
 /** A backing stands this far behind a wall, where one can pass, and reaches this far past what is seen (common practice, no source). */

@@ -1,7 +1,7 @@
 import type { DisplayItem, DisplayList } from "../../../drawing/display-list";
 import { LETTER_MM, makeLettering, makeStroke } from "../../../drawing/make-stroke";
+import type { Glimpse } from "./fan";
 import { hatchOutline } from "./hatch-outline";
-import type { Glimpse } from "./plan-sight";
 import type { Sight } from "./sight";
 
 /** Between the lines of the hatching, and half across the seat's mark, millimetres of paper. */

@@ -1,6 +1,6 @@
 import { distance } from "../../../geometry/vector";
 import type { PlanPoint } from "../../../stage/frame";
-import type { Fan } from "./plan-sight";
+import type { Fan } from "./fan";
 
 /** Corners of an outline nearer than this are one, metres. */
 const SAME_CORNER_M = 1e-9;

@@ -2,25 +2,10 @@ import { meet } from "../../../geometry/meet";
 import { segmentsCross } from "../../../geometry/segments-cross";
 import type { PlanPoint } from "../../../stage/frame";
 import type { Stage } from "../../../stage/stage";
-import type { Thing } from "../../draft";
+import { besideWalls, type FreeStretch } from "./beside-walls";
+import type { Fan, Glimpse } from "./fan";
 import type { Barrier } from "./plan-barriers";
-import { beforeEye, crossingOf, depthOn, type Eye, placeAt } from "./sight-line";
-
-/**
- * A stretch of sight lines that see one kind of thing, from one crossing of the plaster line to another, with how far upstage
- * they begin to see it and how far they see, at both.
- */
-export type Fan = {
-  readonly crossings: readonly [number, number];
-  readonly near: readonly [PlanPoint, PlanPoint];
-  readonly far: readonly [PlanPoint, PlanPoint];
-};
-
-/** What sight lines of a fan see that is not the set: through an opening, past everything into the wings, or a wall's back. */
-export type Glimpse =
-  | { readonly kind: "through"; readonly thing: Thing }
-  | { readonly kind: "back"; readonly thing: Thing }
-  | { readonly kind: "past"; readonly side: "right" | "left" };
+import { beforeEye, bothOn, crossingOf, depthOn, type Eye, placeAt, SAME_CROSSING_M } from "./sight-line";
 
 export type PlanSight = {
   /** All that is seen from the plaster line up. */
@@ -28,8 +13,6 @@ export type PlanSight = {
   readonly glimpses: readonly { readonly what: Glimpse; readonly fan: Fan }[];
 };
 
-/** Sight lines nearer to one another than this at the plaster line are one, metres. */
-const SAME_CROSSING_M = 1e-9;
 /** What lies this much nearer is met first, metres: the ends of walls that meet are one place. */
 const SAME_DEPTH_M = 1e-9;
 
@@ -49,6 +32,7 @@ export function planSight(eye: Eye, barriers: readonly Barrier[], stage: Stage):
   const crossings = sortCrossings(eye, before, stage);
   const seen: Fan[] = [];
   const glimpses: { what: Glimpse; fan: Fan }[] = [];
+  const free: FreeStretch[] = [];
   for (let i = 0; i + 1 < crossings.length; i++) {
     const [a, b] = [crossings[i] as number, crossings[i + 1] as number];
     const middle = (a + b) / 2;
@@ -74,6 +58,7 @@ export function planSight(eye: Eye, barriers: readonly Barrier[], stage: Stage):
     const far = on(stop ? [stop.barrier.from, stop.barrier.to] : edge);
     seen.push({ crossings: [a, b], near: plaster, far });
     const what = glimpseOf(eye, middle, half, stage, stop?.barrier ?? null, way?.barrier ?? null);
+    if (!stop && !way) free.push({ crossings: [a, b], far, told: what !== null });
     if (!what) continue;
     const side = middle > eye.x ? half : -half;
     const near = way
@@ -86,7 +71,7 @@ export function planSight(eye: Eye, barriers: readonly Barrier[], stage: Stage):
         : plaster;
     glimpses.push({ what, fan: { crossings: [a, b], near, far } });
   }
-  return { seen, glimpses };
+  return { seen, glimpses: [...glimpses, ...besideWalls(eye, free, before)] };
 }
 
 function glimpseOf(
@@ -129,6 +114,7 @@ function stageEdge(eye: Eye, crossing: number, stage: Stage): readonly [PlanPoin
   ];
 }
 
+/** A barrier, and between which crossings of the plaster line it lies. */
 type Before = Barrier & { readonly low: number; readonly high: number };
 
 function sortCrossings(eye: Eye, barriers: readonly Before[], stage: Stage): readonly number[] {
@@ -147,19 +133,4 @@ function sortCrossings(eye: Eye, barriers: readonly Before[], stage: Stage): rea
     .filter((crossing) => crossing >= -half && crossing <= half)
     .sort((a, b) => a - b);
   return all.filter((crossing, i) => i === 0 || crossing - (all[i - 1] as number) > SAME_CROSSING_M);
-}
-
-function bothOn(
-  eye: Eye,
-  a: number,
-  b: number,
-  [from, to]: readonly [PlanPoint, PlanPoint],
-): readonly [PlanPoint, PlanPoint] {
-  const on = (crossing: number) => placeAt(eye, crossing, depthOn(eye, crossing, from, to) ?? nearer(from, to));
-  return [on(a), on(b)];
-}
-
-/** Of a line that is looked along, the end met first. */
-function nearer(a: PlanPoint, b: PlanPoint): number {
-  return Math.min(a[1], b[1]);
 }

@@ -53,6 +53,10 @@ function remarkOffstage(exercise: Exercise, { seat, offstage }: Pick<Sight, "sea
       return [wings];
     }
     const name = sayThing(plan, what.thing);
+    if (what.kind === "beside") {
+      const say = `Past the end of ${name} they see behind the set.`;
+      return [{ say, remedy: "Carry that wall farther, or stand masking behind it.", things: [what.thing] }];
+    }
     const say = `Through ${name} they see offstage: nothing backs it.`;
     const backing = what.thing.kind === "opening" ? backOpening(plan, stage, what.thing, eye, fans) : null;
     const remedy = backing

@@ -41,3 +41,22 @@ export function beforeEye({ distance }: Eye, a: PlanPoint, b: PlanPoint): readon
   };
   return [cut(a, b), cut(b, a)];
 }
+
+/** Sight lines nearer to one another than this at the plaster line are one, metres. */
+export const SAME_CROSSING_M = 1e-9;
+
+/** Where two sight lines meet the line through two places. */
+export function bothOn(
+  eye: Eye,
+  a: number,
+  b: number,
+  [from, to]: readonly [PlanPoint, PlanPoint],
+): readonly [PlanPoint, PlanPoint] {
+  const on = (crossing: number) => placeAt(eye, crossing, depthOn(eye, crossing, from, to) ?? nearer(from, to));
+  return [on(a), on(b)];
+}
+
+/** Of a line that is looked along, the end met first. */
+function nearer(a: PlanPoint, b: PlanPoint): number {
+  return Math.min(a[1], b[1]);
+}

@@ -1,8 +1,8 @@
 import type { PlanPoint } from "../../../stage/frame";
 import type { Thing } from "../../draft";
 import type { Edit } from "../../edit";
+import type { Fan, Glimpse } from "./fan";
 import type { GapAbove } from "./gaps-above";
-import type { Fan, Glimpse } from "./plan-sight";
 import type { Seat } from "./seat";
 
 /** Something offstage that a seat sees in the plan: which sight lines see it, and the floor they see of it. */

@@ -1,9 +1,10 @@
 import type { Draft } from "../../draft";
+import type { Fan, Glimpse } from "./fan";
 import { gapsAbove } from "./gaps-above";
 import { hiddenShare } from "./hidden-share";
 import { mergeFans } from "./merge-fans";
 import { planBarriers } from "./plan-barriers";
-import { type Fan, type Glimpse, planSight } from "./plan-sight";
+import { planSight } from "./plan-sight";
 import { remarkSight } from "./remark-sight";
 import { listScreens } from "./screens";
 import type { Seat } from "./seat";
