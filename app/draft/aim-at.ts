@@ -9,7 +9,8 @@ import { printLength } from "@/lib/measure/print-length";
 import { capital } from "@/lib/plan/first-letter";
 import type { Plan } from "@/lib/plan/plan";
 import type { PlanPoint } from "@/lib/stage/frame";
-import type { Aim, Desk } from "./desk-store";
+import { catchable } from "./catchable";
+import type { Aim, Desk } from "./desk";
 import { editInHand, type Hand, lastPlace, placeOf } from "./hand";
 import { sayAngle } from "./live-lines";
 import type { Measures } from "./measures";
@@ -20,23 +21,31 @@ const WALL_REACHES = 8;
 
 type Aiming = Pick<Desk, "history" | "hand" | "measures" | "grid" | "aim">;
 
+/** What lies under the pencil: the plan's things to be found by place, and the plan with what is under way. */
+export type Under = { readonly index: ThingIndex; readonly sofar: Plan };
+
 /** Where the pencil goes that was pointed at a place, or moved there by keys (`tolerance` 0). One rule for pointer, touch and keys. */
-export function aimAt(desk: Aiming, at: PlanPoint, tolerance: number, index: ThingIndex): Aim | null {
-  const { history, hand, measures, grid } = desk;
+export function aimAt(desk: Aiming, at: PlanPoint, tolerance: number, { index, sofar }: Under): Aim | null {
+  const { history, hand, grid } = desk;
   const { plan } = history.draft.exercise;
   if (hand.kind === "opening") return aimOnWall(plan, at, tolerance, index, desk);
   const first = "corners" in hand && hand.corners.length > 2 ? hand.corners[0] : undefined;
   const start = first === undefined ? null : placeOf(plan, first);
   if (start && Math.hypot(start[0] - at[0], start[1] - at[1]) <= tolerance)
     return { kind: "place", at: start, to: [], guides: [] };
-  const sofar = withRun(history.draft, hand, measures);
   const from = lastPlace(hand, plan);
-  const snapped = snapPoint(at, { plan: sofar, grid, tolerance, from, without: new Set() });
+  const snapped = snapPoint(at, {
+    plan: catchable(sofar, at, tolerance, from),
+    grid,
+    tolerance,
+    from,
+    without: new Set(),
+  });
   return { kind: "place", ...snapped };
 }
 
 /** The plan with what is under way, so that the run's own walls catch as well. */
-function withRun(draft: Draft, hand: Hand, measures: Measures): Plan {
+export function withRun(draft: Draft, hand: Hand, measures: Measures): Plan {
   const change = hand.kind === "walls" ? editInHand(hand, null, draft.exercise.plan, measures) : null;
   const edited = change && applyEdit(draft, change);
   return edited?.ok ? edited.draft.exercise.plan : draft.exercise.plan;

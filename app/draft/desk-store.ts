@@ -1,84 +1,16 @@
-import { createStore, type StoreApi } from "zustand/vanilla";
+import { createStore } from "zustand/vanilla";
 import type { Draft, Thing } from "@/lib/draft/draft";
-import type { Edit, Edited } from "@/lib/draft/edit";
+import type { Edit } from "@/lib/draft/edit";
 import { applyEdit } from "@/lib/draft/edits/apply-edit";
 import { edit, type History, redo, startHistory, undo } from "@/lib/draft/history";
 import { newDraft } from "@/lib/draft/new-draft";
-import type { Snapped } from "@/lib/draft/snapping/snap";
 import type { LengthUnits } from "@/lib/measure/length";
-import {
-  backOut,
-  CHOOSING,
-  editInHand,
-  editOfOpening,
-  endHand,
-  type Hand,
-  isSameThing,
-  isUnderWay,
-  type SetDown,
-  setDown,
-} from "./hand";
-import type { Step, Work } from "./kept-plans";
-import { firstGrid, type Measures, usualMeasures } from "./measures";
+import type { Desk, DeskStore } from "./desk";
+import { followChosen } from "./follow-chosen";
+import { backOut, CHOOSING, editInHand, editOfOpening, endHand, isUnderWay, type SetDown, setDown } from "./hand";
+import { firstGrid, usualMeasures } from "./measures";
 import { stillThere } from "./still-there";
 import { sayThings } from "./thing-words";
-
-export const DRAWERS = ["stage", "draw", "things", "notes", "exercise"] as const;
-/** What lies open beside the drawing. */
-export type Drawer = (typeof DRAWERS)[number];
-
-/** Where the pencil is held: a place of the plan, or a place along a wall for an opening. */
-export type Aim =
-  | ({ readonly kind: "place" } & Snapped)
-  | { readonly kind: "on-wall"; readonly wall: string; readonly at: number };
-
-export type Desk = {
-  readonly history: History;
-  readonly done: readonly Step[];
-  readonly undone: readonly Step[];
-  /** The draft as it would be if what is being dragged were let go here; null at rest. */
-  readonly trying: Draft | null;
-  readonly chosen: readonly Thing[];
-  readonly hand: Hand;
-  readonly aim: Aim | null;
-  readonly measures: Measures;
-  /** What the pencil steps along, metres. */
-  readonly grid: number;
-  readonly drawer: Drawer;
-  /** Said to readers of the screen. */
-  readonly said: string;
-  /** Where what is being dragged would come to, in words. */
-  readonly noted: string;
-  /** Why the last change could not be made; empty when it could. */
-  readonly trouble: string;
-  readonly apply: (change: Edit, options?: { readonly joins?: boolean }) => Edited;
-  /** Shows a change without making it; null goes back. */
-  readonly tryOut: (change: Edit | null) => void;
-  readonly undo: () => void;
-  readonly redo: () => void;
-  /** Chooses things, and opens what is beside the drawing to change them, or another place there. */
-  readonly choose: (things: readonly Thing[], drawer?: Drawer) => void;
-  readonly take: (hand: Hand) => void;
-  readonly setAim: (aim: Aim | null, said?: string) => void;
-  /** Sets the pencil down where it is held. */
-  readonly setDown: () => void;
-  readonly backOut: () => void;
-  readonly end: () => void;
-  readonly setMeasures: (change: Partial<Measures>) => void;
-  readonly setGrid: (grid: number) => void;
-  readonly setDrawer: (drawer: Drawer) => void;
-  readonly say: (words: string) => void;
-  readonly note: (words: string) => void;
-  readonly begin: (units: LengthUnits) => void;
-  readonly open: (work: Work) => void;
-};
-
-export type DeskStore = StoreApi<Desk>;
-
-/** The draft on the sheet: as it is, or as it would be while something is dragged. */
-export function shownDraft({ trying, history }: Pick<Desk, "trying" | "history">): Draft {
-  return trying ?? history.draft;
-}
 
 /** Edits that go on from where things are; of every other kind the last one says it all. */
 const ADDING_UP: readonly Edit["edit"][] = ["move", "turn"];
@@ -115,7 +47,7 @@ export function createDesk(units: LengthUnits): DeskStore {
         hand.kind === "opening"
           ? wall && editOfOpening(wall, aim.at, measures)
           : editInHand(hand, aim?.kind === "place" ? aim.at : null, plan, measures);
-      const edited = change ? applyEdit(history.draft, change) : null;
+      const edited = change ? applyEdit(withoutMarks(history.draft), change) : null;
       set({ trying: edited?.ok ? edited.draft : null });
     };
     return {
@@ -136,9 +68,7 @@ export function createDesk(units: LengthUnits): DeskStore {
             history: edited.history,
             done: [...(joined ? done.slice(0, -1) : done), step],
             undone: [],
-            chosen: get()
-              .chosen.map((thing) => renamed(thing, change))
-              .filter((thing) => stillThere(thing, draft.exercise.plan)),
+            chosen: followChosen(get().chosen, change, draft.exercise.plan),
           });
         }
         set({ trouble: "", trying: null, said: sayMade(edited.made, draft) });
@@ -149,7 +79,7 @@ export function createDesk(units: LengthUnits): DeskStore {
           set({ trying: null });
           return;
         }
-        const edited = applyEdit(get().history.draft, change);
+        const edited = applyEdit(withoutMarks(get().history.draft), change);
         set(edited.ok ? { trying: edited.draft, trouble: "" } : { trouble: edited.say });
       },
       undo: () => {
@@ -248,32 +178,8 @@ function sayMade(made: readonly Thing[], { exercise }: Draft): string {
     : `On the plan: ${sayThings(alike, exercise.plan)}.`;
 }
 
-/** What is chosen goes by its new name after an edit that gives it one. */
-function renamed(thing: Thing, change: Edit): Thing {
-  if (change.edit === "rename-corner")
-    return thing.kind === "corner" && thing.id === change.id ? { ...thing, id: change.to } : thing;
-  if (!("change" in change) || change.change.id === undefined) return thing;
-  const { id } = change.change;
-  if (change.edit === "change-wall" && thing.kind === "opening" && thing.wall === change.id)
-    return { ...thing, wall: id };
-  const changed: Thing =
-    change.edit === "change-opening"
-      ? { kind: "opening", wall: change.wall, id: change.id }
-      : { kind: KIND_OF_CHANGE[change.edit], id: change.id };
-  return isSameThing(thing, changed) ? { ...thing, id } : thing;
-}
-
-const KIND_OF_CHANGE = {
-  "change-wall": "wall",
-  "change-platform": "platform",
-  "change-stair": "stair",
-  "change-furniture": "furniture",
-  "change-column": "column",
-  "change-masking": "masking",
-} as const;
-
-/** Chosen or not, one more or one less. */
-export function withThing(chosen: readonly Thing[], thing: Thing): readonly Thing[] {
-  const without = chosen.filter((each) => !isSameThing(each, thing));
-  return without.length < chosen.length ? without : [...chosen, thing];
+/** A draft that is only looked at while something moves: its marks are not worked out at every step. */
+function withoutMarks(draft: Draft): Draft {
+  const { exercise } = draft;
+  return { ...draft, marksBy: "author", exercise: { ...exercise, task: { ...exercise.task, marks: [], given: [] } } };
 }

@@ -2,7 +2,7 @@
 
 import { createContext, useContext } from "react";
 import { useStore } from "zustand";
-import { type Desk, type DeskStore, shownDraft } from "./desk-store";
+import { type Desk, type DeskStore, shownDraft } from "./desk";
 
 export const DeskContext = createContext<DeskStore | null>(null);
 

@@ -8,6 +8,7 @@ import { printLength } from "@/lib/measure/print-length";
 import { capital } from "@/lib/plan/first-letter";
 import { openingJambs, wallLine } from "@/lib/plan/wall-line";
 import type { PlanPoint } from "@/lib/stage/frame";
+import { catchable } from "./catchable";
 import { sayPlace } from "./thing-words";
 
 /** A drag of what is chosen: from where it was taken hold of to where the pointer is, plan metres. */
@@ -25,7 +26,13 @@ export function editOfDrag(draft: Draft, { things, from, to }: Drag, grid: numbe
   if (!only) return null;
   const print = (metres: number) => printLength(metres, units);
   if (things.length === 1 && only.kind === "corner") {
-    const snapped = snapPoint(to, { plan, grid, tolerance, from: null, without: new Set([only.id]) });
+    const snapped = snapPoint(to, {
+      plan: catchable(plan, to, tolerance, null),
+      grid,
+      tolerance,
+      from: null,
+      without: new Set([only.id]),
+    });
     const caught = sayCaught(snapped.to);
     return {
       edit: { edit: "move-corner", id: only.id, to: snapped.at },

@@ -1,10 +1,10 @@
 "use client";
 
 import type { Thing } from "@/lib/draft/draft";
-import { DRAWERS, type Drawer } from "./desk-store";
+import { DRAWERS, type Drawer } from "./desk";
 import { useDesk, useDeskStore } from "./draft-context";
 import { DrawDrawer } from "./draw-drawer";
-import { ExerciseSection } from "./exercise-section";
+import { ExerciseDesk } from "./exercise/exercise-desk";
 import { SightlinesSection } from "./notes/sightlines-section";
 import { NotesSection } from "./notes-section";
 import { StageDrawer } from "./stage-drawer";
@@ -52,7 +52,7 @@ export function Drawers() {
             <SightlinesSection draft={draft} apply={apply} show={showInNotes} />
           </>
         )}
-        {drawer === "exercise" && <ExerciseSection draft={draft} apply={apply} />}
+        {drawer === "exercise" && <ExerciseDesk draft={draft} apply={apply} />}
       </div>
     </section>
   );

@@ -13,7 +13,8 @@ type Drawing = Exclude<Hand, { readonly kind: "choose" }>;
 /** With the pencil in hand: what to do next, where it is held, what the thing is to be like, and how to end. */
 export function HandNotes({ hand }: { readonly hand: Drawing }) {
   const store = useDeskStore();
-  const desk = useDesk((each) => each);
+  const trouble = useDesk((desk) => desk.trouble);
+  const held = useDesk((desk) => desk.aim !== null);
   const { title, step } = wordsOfHand(hand);
   const corners = hand.kind === "walls" || hand.kind === "platform" ? hand.corners.length : 0;
   const enough = hand.kind === "walls" ? corners > 1 : corners > 2;
@@ -22,10 +23,10 @@ export function HandNotes({ hand }: { readonly hand: Drawing }) {
     <>
       <h2 className="notes-title">{title}</h2>
       <p>{step}</p>
-      {desk.trouble && <p className="draft-wrong">{desk.trouble}</p>}
+      {trouble && <p className="draft-wrong">{trouble}</p>}
       {hand.kind === "opening" ? <OpeningPlace /> : <TypedCorner hand={hand} />}
       <div className="notes-presses draft-presses">
-        <Press weight="small" disabled={!desk.aim} onClick={() => store.getState().setDown()}>
+        <Press weight="small" disabled={!held} onClick={() => store.getState().setDown()}>
           Set it down here
         </Press>
         {under && (

@@ -8,7 +8,7 @@ import { printLength } from "@/lib/measure/print-length";
 import type { Opening, Wall } from "@/lib/plan/plan";
 import { openingJambs, wallLine } from "@/lib/plan/wall-line";
 import type { PlanPoint } from "@/lib/stage/frame";
-import type { Aim } from "./desk-store";
+import type { Aim } from "./desk";
 import { type Hand, lastPlace, placeOf } from "./hand";
 
 type Sheet = Pick<Exercise, "plan" | "units" | "scaleRatio">;

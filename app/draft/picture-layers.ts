@@ -7,8 +7,7 @@ import { listEdges } from "@/lib/plan/list-edges";
 import type { Plan } from "@/lib/plan/plan";
 import type { PicturePoint } from "@/lib/stage/frame";
 import type { Layer, Remember } from "./remember";
-
-type Seen = Pick<Exercise, "plan" | "stage" | "viewer" | "units" | "scaleRatio">;
+import { allOf, type Drawn, type Touched } from "./touched";
 
 const NOTHING: Plan = {
   corners: new Map(),
@@ -21,25 +20,29 @@ const NOTHING: Plan = {
 };
 
 /** The empty picture: proscenium, stage, horizon and rule. */
-export function frameLayer({ stage, viewer, units, scaleRatio }: Seen, remember: Remember): Layer {
+export function frameLayer({ stage, viewer, units, scaleRatio }: Omit<Drawn, "plan">, remember: Remember): Layer {
   return remember("frame", [stage, viewer, units, scaleRatio], () =>
     drawSheetPicture({ stage, viewer, units, scaleRatio }),
   );
 }
 
 /** The set's lines in the picture, thing by thing, so that only what changed is drawn anew. */
-export function pictureLayers({ plan, stage, viewer }: Seen, remember: Remember): readonly Layer[] {
+export function pictureLayers(
+  { plan, stage, viewer }: Pick<Drawn, "plan" | "stage" | "viewer">,
+  remember: Remember,
+  touched: Touched = allOf(plan),
+): readonly Layer[] {
   const draw = (key: string, deps: readonly unknown[], part: Partial<Plan>) =>
     remember(key, [...deps, stage, viewer], () => drawPart({ ...NOTHING, ...part }, stage, viewer));
   return [
-    ...plan.platforms.map((each) => draw(`platform.${each.id}`, [each], { platforms: [each] })),
-    ...plan.stairs.map((each) =>
+    ...touched.platforms.map((each) => draw(`platform.${each.id}`, [each], { platforms: [each] })),
+    ...touched.stairs.map((each) =>
       draw(`stair.${each.id}`, [each, plan.platforms], { stairs: [each], platforms: plan.platforms }),
     ),
-    ...plan.furniture.map((each) => draw(`furniture.${each.id}`, [each], { furniture: [each] })),
-    ...plan.columns.map((each) => draw(`column.${each.id}`, [each], { columns: [each] })),
-    ...plan.masking.map((each) => draw(`masking.${each.id}`, [each], { masking: [each] })),
-    ...plan.walls.map((wall) => {
+    ...touched.furniture.map((each) => draw(`furniture.${each.id}`, [each], { furniture: [each] })),
+    ...touched.columns.map((each) => draw(`column.${each.id}`, [each], { columns: [each] })),
+    ...touched.masking.map((each) => draw(`masking.${each.id}`, [each], { masking: [each] })),
+    ...touched.moved.map((wall) => {
       const ends = [wall.from, wall.to].map((name) => [name, plan.corners.get(name)] as const);
       const corners = new Map(ends.flatMap(([name, at]) => (at ? [[name, at] as const] : [])));
       return draw(`wall.${wall.id}`, [wall, ends[0]?.[1], ends[1]?.[1]], { walls: [wall], corners });

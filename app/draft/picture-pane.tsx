@@ -10,6 +10,8 @@ import { BackWallLine } from "./back-wall-line";
 import { useDesk, useExercise } from "./draft-context";
 import { frameLayer, pictureLayers } from "./picture-layers";
 import { Layers } from "./plan-pane";
+import type { Remember } from "./remember";
+import type { Drawn } from "./touched";
 import { useBackWall } from "./use-back-wall";
 import { useLayers } from "./use-layers";
 
@@ -17,9 +19,7 @@ const ZOOM_KEYS: Readonly<Record<string, number>> = { "+": ZOOM_STEP, "=": ZOOM_
 const LABEL =
   "Picture, as the eye sees the set. Arrows up and down raise and lower the foot of the back wall; plus and minus zoom.";
 
-const drawFrame = (exercise: Parameters<typeof frameLayer>[0], remember: Parameters<typeof frameLayer>[1]) => [
-  frameLayer(exercise, remember),
-];
+const drawFrame = (exercise: Drawn, remember: Remember) => [frameLayer(exercise, remember)];
 
 /** The picture, which follows the plan as it is drawn. The back wall's foot can be taken hold of in it. */
 export function PicturePane() {

@@ -10,18 +10,20 @@ import { drawStageBox } from "@/lib/drawing/plan-symbols/draw-stage-box";
 import { drawStair, letterStair } from "@/lib/drawing/plan-symbols/draw-stair";
 import { drawWall } from "@/lib/drawing/plan-symbols/draw-wall";
 import { drawLoosePoint, letterCorner } from "@/lib/drawing/plan-symbols/letter-corner";
-import type { Exercise } from "@/lib/exercise/exercise";
 import type { Wall } from "@/lib/plan/plan";
 import type { Layer, Remember } from "./remember";
-
-export type Sheet = Pick<Exercise, "plan" | "stage" | "units" | "scaleRatio">;
+import { allOf, type Drawn, type Touched } from "./touched";
 
 /**
  * The plan as `drawPlan` draws it, thing by thing, so that only what changed is drawn anew. A name looks for its place between
  * the lines of its own thing alone: on a plan that is being drawn it must not wander as other things move.
  */
-export function planLayers({ plan, stage, units, scaleRatio }: Sheet, remember: Remember): readonly Layer[] {
-  const at = wallsByCorner(plan.walls);
+export function planLayers(
+  { plan, stage, units, scaleRatio }: Omit<Drawn, "viewer">,
+  remember: Remember,
+  touched: Touched = allOf(plan),
+): readonly Layer[] {
+  const at = wallsByCorner(touched.near);
   const wallsAt = (corner: string): readonly Wall[] => at.get(corner) ?? [];
   /** What a wall's drawing hangs on: itself, the walls it meets, and where they all end. */
   const wallDeps = (wall: Wall) =>
@@ -30,31 +32,31 @@ export function planLayers({ plan, stage, units, scaleRatio }: Sheet, remember: 
       plan.corners.get(each.from),
       plan.corners.get(each.to),
     ]);
-  const walls = plan.walls.map((wall) =>
+  const walls = touched.walls.map((wall) =>
     remember(`wall.${wall.id}`, [wall, ...wallDeps(wall)], () => {
       const near = { ...plan, walls: [...new Set([...wallsAt(wall.from), ...wallsAt(wall.to)])] };
       return drawWall(near, wall);
     }),
   );
-  const drawnWalls = new Map(walls.map((layer, i) => [plan.walls[i], layer.list]));
+  const drawnWalls = new Map(walls.map((layer, i) => [touched.walls[i], layer.list]));
   const surfaces = [plan.platforms, plan.stairs, plan.walls, plan.corners, stage.rake, scaleRatio];
   return [
     remember("stage", [stage, scaleRatio], () => drawStageBox(stage, scaleRatio)),
-    ...plan.platforms.map((each) =>
+    ...touched.platforms.map((each) =>
       remember(`platform.${each.id}`, [each, ...surfaces], () => [
         drawPlatform(each),
         ...drawGuards(plan, each, stage, scaleRatio),
       ]),
     ),
-    ...plan.stairs.map((each) =>
+    ...touched.stairs.map((each) =>
       remember(`stair.${each.id}`, [each, ...surfaces], () => drawStair(plan, each, stage, scaleRatio)),
     ),
-    ...plan.furniture.map((each) => remember(`furniture.${each.id}`, [each], () => drawFurniture(each))),
-    ...plan.columns.map((each) => remember(`column.${each.id}`, [each], () => drawColumn(each))),
+    ...touched.furniture.map((each) => remember(`furniture.${each.id}`, [each], () => drawFurniture(each))),
+    ...touched.columns.map((each) => remember(`column.${each.id}`, [each], () => drawColumn(each))),
     remember("datum", [stage, scaleRatio], () => drawDatumLines(stage, scaleRatio).map(nameInside)),
-    ...plan.masking.map((each) => remember(`masking.${each.id}`, [each], () => drawMasking(each))),
+    ...touched.masking.map((each) => remember(`masking.${each.id}`, [each], () => drawMasking(each))),
     ...walls,
-    ...[...plan.corners].map(([name, place]) => {
+    ...touched.corners.map(([name, place]) => {
       const meeting = wallsAt(name);
       const lists = meeting.map((wall) => drawnWalls.get(wall));
       return remember(`corner.${name}`, [place, scaleRatio, ...lists], () => {
@@ -64,23 +66,23 @@ export function planLayers({ plan, stage, units, scaleRatio }: Sheet, remember: 
         return [...loose, letterCorner(near, name, place, clearOfCuts({ items, scaleRatio }))];
       });
     }),
-    ...plan.platforms.map((each) =>
+    ...touched.platforms.map((each) =>
       remember(`platform.${each.id}.name`, [each, ...surfaces], () => {
         const drawn = { items: [drawPlatform(each)], scaleRatio };
         return [...letterPlatform(each, units, drawn), ...letterGuards(plan, each, stage, drawn)];
       }),
     ),
-    ...plan.stairs.map((each) =>
+    ...touched.stairs.map((each) =>
       remember(`stair.${each.id}.name`, [each, ...surfaces], () =>
         letterStair(each, stage, { items: drawStair(plan, each, stage, scaleRatio), scaleRatio }),
       ),
     ),
-    ...plan.furniture.map((each) =>
+    ...touched.furniture.map((each) =>
       remember(`furniture.${each.id}.name`, [each, scaleRatio], () =>
         letterFurniture(each, { items: drawFurniture(each), scaleRatio }),
       ),
     ),
-    ...plan.masking.map((each) =>
+    ...touched.masking.map((each) =>
       remember(`masking.${each.id}.name`, [each, units, scaleRatio], () => [
         letterMasking(each, units, { items: drawMasking(each), scaleRatio }),
       ]),

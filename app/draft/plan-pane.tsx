@@ -1,6 +1,7 @@
 "use client";
 
 import { memo, useCallback, useMemo } from "react";
+import { useShallow } from "zustand/react/shallow";
 import { DrawList } from "@/app/_sheet/draw-list";
 import { CaughtMark, OwnMark } from "@/app/_sheet/end-marks";
 import { Magnifier } from "@/app/_sheet/magnifier";
@@ -8,6 +9,7 @@ import { Pane } from "@/app/_sheet/pane";
 import { useSheet } from "@/app/_sheet/sheet-context";
 import { indexThings } from "@/lib/draft/snapping/thing-at";
 import { openingJambs, wallLine } from "@/lib/plan/wall-line";
+import { withRun } from "./aim-at";
 import { chosenDimensions, chosenLines } from "./chosen-lines";
 import { useDesk, useDeskStore, useExercise, useShownExercise } from "./draft-context";
 import { liveLines } from "./live-lines";
@@ -28,8 +30,12 @@ export function PlanPane() {
   const exercise = useExercise();
   const trying = useDesk((desk) => desk.trying);
   const index = useMemo(() => indexThings(exercise.plan), [exercise.plan]);
-  const { finger, letGo, svg } = usePlanPointer(index);
-  const onKeyDown = usePlanKeys(index);
+  const { hand, measures } = useDesk(useShallow(({ hand, measures }) => ({ hand, measures })));
+  const draft = useDesk((desk) => desk.history.draft);
+  const sofar = useMemo(() => withRun(draft, hand, measures), [draft, hand, measures]);
+  const under = useMemo(() => ({ index, sofar }), [index, sofar]);
+  const { finger, letGo, svg } = usePlanPointer(under);
+  const onKeyDown = usePlanKeys(under);
   const store = useDeskStore();
 
   const rest = useMemo(() => ({ ...exercise, scaleRatio }), [exercise, scaleRatio]);

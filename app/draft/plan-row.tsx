@@ -18,20 +18,18 @@ export function PlanRow({ picture, onPicture }: Props) {
   const { units, scale } = useExercise();
   const { views } = useSheet();
   const store = useDeskStore();
-  const desk = useDesk((each) => each);
+  const grid = useDesk((desk) => desk.grid);
+  const mayUndo = useDesk(({ history, hand }) => history.past.length > 0 || isUnderWay(hand));
+  const mayRedo = useDesk(({ history }) => history.future.length > 0);
   const whole = useStore(views, ({ plan }) => plan.factor === 1);
-  const held = desk.noted || sayAim(desk.aim, desk);
-  const mayUndo = desk.history.past.length > 0 || isUnderWay(desk.hand);
   return (
     <>
-      <p className="draft-where" aria-hidden="true">
-        {held || `Plan ${printScale(scale)}`}
-      </p>
+      <Where otherwise={`Plan ${printScale(scale)}`} />
       <div className="draft-row">
         <Press weight="small" disabled={!mayUndo} onClick={() => store.getState().undo()}>
           Undo
         </Press>
-        <Press weight="small" disabled={desk.history.future.length === 0} onClick={() => store.getState().redo()}>
+        <Press weight="small" disabled={!mayRedo} onClick={() => store.getState().redo()}>
           Redo
         </Press>
         <Press
@@ -46,7 +44,7 @@ export function PlanRow({ picture, onPicture }: Props) {
           <span className="small-lettering">Steps of</span>
           <select
             className="look-list"
-            value={String(desk.grid)}
+            value={String(grid)}
             onChange={(event) => store.getState().setGrid(Number(event.target.value))}
           >
             {GRID_STEPS[units].map((step) => (
@@ -67,5 +65,15 @@ export function PlanRow({ picture, onPicture }: Props) {
         </Press>
       </div>
     </>
+  );
+}
+
+/** Where the pencil is held, or where what is dragged would come to. */
+function Where({ otherwise }: { readonly otherwise: string }) {
+  const words = useDesk((desk) => desk.noted || sayAim(desk.aim, desk));
+  return (
+    <p className="draft-where" aria-hidden="true">
+      {words || otherwise}
+    </p>
   );
 }

@@ -3,8 +3,8 @@
 import { useMemo } from "react";
 import { Press } from "@/app/_parts/press";
 import { capital } from "@/lib/plan/first-letter";
-import { withThing } from "./desk-store";
 import { useDesk, useDeskStore, useExercise } from "./draft-context";
+import { withThing } from "./follow-chosen";
 import { isSameThing, keyOfThing } from "./hand";
 import { MoveForm } from "./move-form";
 import { ThingForm } from "./thing-form";

@@ -2,6 +2,7 @@
 
 import { useMemo, useRef } from "react";
 import { type Layer, type Memory, type Remember, rememberIn } from "./remember";
+import { type Drawn, type Touched, touchedSince } from "./touched";
 
 export type SplitLayers = {
   /** What stays as it is while something is dragged: the very same list from one moment to the next. */
@@ -12,17 +13,16 @@ export type SplitLayers = {
 
 type Split = SplitLayers & { readonly of: readonly Layer[]; readonly moved: string };
 
+/** Draws all of a plan in layers, or only what was touched of it. */
+type Draw = (drawn: Drawn, remember: Remember, touched?: Touched) => readonly Layer[];
+
 const NONE: readonly Layer[] = [];
 
 /**
  * A drawing in layers, split into what stays and what moves while `trying` stands in for `rest`: the browser then paints only
  * what moves. Lists are drawn anew only where what they are drawn from has changed.
  */
-export function useLayers<T>(
-  draw: (drawn: T, remember: Remember) => readonly Layer[],
-  rest: T,
-  trying: T | null,
-): SplitLayers {
+export function useLayers(draw: Draw, rest: Drawn, trying: Drawn | null): SplitLayers {
   const atRest = useRef<Memory>(new Map());
   const tried = useRef<Memory>(new Map());
   const last = useRef<Split | null>(null);
@@ -34,21 +34,26 @@ export function useLayers<T>(
     return layers;
   }, [draw, rest]);
 
+  const stands = useMemo(() => new Set(still.map(({ list }) => list)), [still]);
   return useMemo(() => {
     if (trying === null) {
       last.current = null;
       return { still, moving: NONE };
     }
     const now: Memory = new Map();
-    const layers = draw(trying, rememberIn(now, atRest.current, tried.current));
+    const touched = touchedSince(rest, trying);
+    const layers = draw(trying, rememberIn(now, atRest.current, tried.current), touched);
     tried.current = now;
-    const stands = new Set(still.map(({ list }) => list));
     const moving = layers.filter(({ list }) => !stands.has(list));
-    const there = new Set(layers.map(({ list }) => list));
-    const gone = new Set(still.flatMap(({ key, list }) => (there.has(list) ? [] : [key])));
+    const gone = new Set(moving.map(({ key }) => key));
+    if (touched.walls === trying.plan.walls) {
+      // All of it was drawn: what has no layer any more is gone.
+      const there = new Set(layers.map(({ key }) => key));
+      for (const { key } of still) if (!there.has(key)) gone.add(key);
+    }
     const moved = [...gone].join(" ");
     if (last.current?.of !== still || last.current.moved !== moved)
       last.current = { of: still, moved, still: still.filter(({ key }) => !gone.has(key)), moving };
     return { still: last.current.still, moving };
-  }, [draw, still, trying]);
+  }, [draw, still, stands, rest, trying]);
 }

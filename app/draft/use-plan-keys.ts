@@ -5,11 +5,10 @@ import { viewOfPane, ZOOM_STEP } from "@/app/_sheet/pane-state";
 import { useSheet } from "@/app/_sheet/sheet-context";
 import { toPx } from "@/app/_sheet/view";
 import { type StepDirection, stepPoint } from "@/lib/draft/snapping/step-point";
-import type { ThingIndex } from "@/lib/draft/snapping/thing-at";
 import { wallLine } from "@/lib/plan/wall-line";
 import type { PlanPoint } from "@/lib/stage/frame";
-import { aimAt, sayAim } from "./aim-at";
-import type { Aim } from "./desk-store";
+import { aimAt, sayAim, type Under } from "./aim-at";
+import type { Aim } from "./desk";
 import { useDeskStore } from "./draft-context";
 import { lastPlace } from "./hand";
 
@@ -26,7 +25,7 @@ const MANY_STEPS = 6;
 const EDGE_PX = 40;
 
 /** The plan by keys: arrows step the pencil along the grid or move what is chosen, a press sets it down. */
-export function usePlanKeys(index: ThingIndex) {
+export function usePlanKeys(under: Under) {
   const { views } = useSheet();
   const store = useDeskStore();
 
@@ -54,7 +53,7 @@ export function usePlanKeys(index: ThingIndex) {
     const start: PlanPoint = lastPlace(desk.hand, plan) ?? [0, Math.round(stage.depth / 2 / desk.grid) * desk.grid];
     let at = held ?? start;
     for (let i = 0; i < times && held; i++) at = stepPoint(at, direction, desk.grid);
-    hold(aimAt(desk, at, 0, index));
+    hold(aimAt(desk, at, 0, under));
   };
   /** Left and right slide the opening along its wall as it is seen; up and down go to the next wall. */
   const stepOnWall = (direction: StepDirection, by: number): Aim | null => {

@@ -5,12 +5,12 @@ import { viewOfPane } from "@/app/_sheet/pane-state";
 import { useSheet } from "@/app/_sheet/sheet-context";
 import { fromPx, type PxPoint } from "@/app/_sheet/view";
 import type { Thing } from "@/lib/draft/draft";
-import { type ThingIndex, thingAt } from "@/lib/draft/snapping/thing-at";
+import { thingAt } from "@/lib/draft/snapping/thing-at";
 import type { PlanPoint } from "@/lib/stage/frame";
-import { aimAt, sayAim } from "./aim-at";
-import { withThing } from "./desk-store";
+import { aimAt, sayAim, type Under } from "./aim-at";
 import { useDeskStore } from "./draft-context";
 import { editOfDrag } from "./drag";
+import { withThing } from "./follow-chosen";
 import { isSameThing } from "./hand";
 
 /** How near a pointer must come to a thing or a line to catch it, pixels. */
@@ -27,9 +27,9 @@ type Hold =
 
 /**
  * Pointer, pen and finger on the plan: with the pencil in hand they aim and set it down where they are let go; without it they
- * choose things, drag them, or push the paper. A press of the index's own plan is what they point at.
+ * choose things, drag them, or push the paper.
  */
-export function usePlanPointer(index: ThingIndex) {
+export function usePlanPointer(under: Under) {
   const { views } = useSheet();
   const store = useDeskStore();
   const hold = useRef<(Hold & { readonly pointer: number; last: PxPoint; moved: boolean }) | null>(null);
@@ -46,7 +46,7 @@ export function usePlanPointer(index: ThingIndex) {
   };
   const aim = (at: PlanPoint, caught: number) => {
     const desk = store.getState();
-    desk.setAim(aimAt(desk, at, caught, index));
+    desk.setAim(aimAt(desk, at, caught, under));
   };
 
   const onPointerDown = (event: PointerEvent<SVGSVGElement>) => {
@@ -60,7 +60,7 @@ export function usePlanPointer(index: ThingIndex) {
       aim(at, caught);
       return;
     }
-    const thing = thingAt(index, at, reach);
+    const thing = thingAt(under.index, at, reach);
     const held: Hold = thing ? { kind: "thing", thing, from: at, px } : { kind: "paper", px };
     hold.current = { ...held, pointer: event.pointerId, last: px, moved: false };
   };

@@ -1,7 +1,7 @@
 "use client";
 
 import { useEffect } from "react";
-import type { DeskStore } from "./desk-store";
+import type { DeskStore } from "./desk";
 
 /** Undo and redo by keys, as everywhere else; in a line to write on, they are the line's own. */
 export function useUndoKeys(store: DeskStore): void {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { createDesk, type DeskStore, shownDraft } from "@/app/draft/desk-store";
+import { type DeskStore, shownDraft } from "@/app/draft/desk";
+import { createDesk } from "@/app/draft/desk-store";
 import { FOOT_M } from "@/lib/measure/length";
 import type { PlanPoint } from "@/lib/stage/frame";
 

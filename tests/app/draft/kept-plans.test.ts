@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from "vitest";
 import type { Shelf } from "@/app/_parts/kept-work/shelf";
-import { createDesk, type DeskStore } from "@/app/draft/desk-store";
+import type { DeskStore } from "@/app/draft/desk";
+import { createDesk } from "@/app/draft/desk-store";
 import { freshKey, keepPlan, keptPlan, keptPlans, lastOpen, type Work } from "@/app/draft/kept-plans";
 import { readDraft } from "@/lib/draft/read-draft";
 import { writeDraft } from "@/lib/draft/write-draft";

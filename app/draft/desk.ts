@@ -1,0 +1,66 @@
+import type { StoreApi } from "zustand/vanilla";
+import type { Draft, Thing } from "@/lib/draft/draft";
+import type { Edit, Edited } from "@/lib/draft/edit";
+import type { History } from "@/lib/draft/history";
+import type { Snapped } from "@/lib/draft/snapping/snap";
+import type { LengthUnits } from "@/lib/measure/length";
+import type { Hand } from "./hand";
+import type { Step, Work } from "./kept-plans";
+import type { Measures } from "./measures";
+
+export const DRAWERS = ["stage", "draw", "things", "notes", "exercise"] as const;
+/** What lies open beside the drawing. */
+export type Drawer = (typeof DRAWERS)[number];
+
+/** Where the pencil is held: a place of the plan, or a place along a wall for an opening. */
+export type Aim =
+  | ({ readonly kind: "place" } & Snapped)
+  | { readonly kind: "on-wall"; readonly wall: string; readonly at: number };
+
+export type Desk = {
+  readonly history: History;
+  readonly done: readonly Step[];
+  readonly undone: readonly Step[];
+  /** The draft as it would be if what is being dragged were let go here; null at rest. */
+  readonly trying: Draft | null;
+  readonly chosen: readonly Thing[];
+  readonly hand: Hand;
+  readonly aim: Aim | null;
+  readonly measures: Measures;
+  /** What the pencil steps along, metres. */
+  readonly grid: number;
+  readonly drawer: Drawer;
+  /** Said to readers of the screen. */
+  readonly said: string;
+  /** Where what is being dragged would come to, in words. */
+  readonly noted: string;
+  /** Why the last change could not be made; empty when it could. */
+  readonly trouble: string;
+  readonly apply: (change: Edit, options?: { readonly joins?: boolean }) => Edited;
+  /** Shows a change without making it; null goes back. */
+  readonly tryOut: (change: Edit | null) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  /** Chooses things, and opens what is beside the drawing to change them, or another place there. */
+  readonly choose: (things: readonly Thing[], drawer?: Drawer) => void;
+  readonly take: (hand: Hand) => void;
+  readonly setAim: (aim: Aim | null, said?: string) => void;
+  /** Sets the pencil down where it is held. */
+  readonly setDown: () => void;
+  readonly backOut: () => void;
+  readonly end: () => void;
+  readonly setMeasures: (change: Partial<Measures>) => void;
+  readonly setGrid: (grid: number) => void;
+  readonly setDrawer: (drawer: Drawer) => void;
+  readonly say: (words: string) => void;
+  readonly note: (words: string) => void;
+  readonly begin: (units: LengthUnits) => void;
+  readonly open: (work: Work) => void;
+};
+
+export type DeskStore = StoreApi<Desk>;
+
+/** The draft on the sheet: as it is, or as it would be while something is dragged. */
+export function shownDraft({ trying, history }: Pick<Desk, "trying" | "history">): Draft {
+  return trying ?? history.draft;
+}

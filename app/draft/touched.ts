@@ -1,0 +1,80 @@
+import type { Exercise } from "@/lib/exercise/exercise";
+import type { Plan, Wall } from "@/lib/plan/plan";
+import type { PlanPoint } from "@/lib/stage/frame";
+
+export type Drawn = Pick<Exercise, "plan" | "stage" | "viewer" | "units" | "scaleRatio">;
+
+/** The part of a plan whose drawing may be another than before. */
+export type Touched = Omit<Plan, "corners"> & {
+  /** Corners to be lettered. */
+  readonly corners: readonly (readonly [string, PlanPoint])[];
+  /** Walls that changed themselves, or whose ends moved. */
+  readonly moved: readonly Wall[];
+  /** Every wall that a wall or a corner to be drawn leans on. */
+  readonly near: readonly Wall[];
+};
+
+/** Everything: for a first drawing. */
+export function allOf(plan: Plan): Touched {
+  return { ...plan, corners: [...plan.corners], moved: plan.walls, near: plan.walls };
+}
+
+/**
+ * What has to be drawn anew of a plan that was changed: the things that are others than before, the walls whose ends moved, and
+ * those that lean on them, for their mitres and the places of names. Everything, where the view is another or something is gone.
+ */
+export function touchedSince(before: Drawn, after: Drawn): Touched {
+  const { plan } = after;
+  const sameView =
+    before.stage === after.stage &&
+    before.viewer === after.viewer &&
+    before.units === after.units &&
+    before.scaleRatio === after.scaleRatio;
+  if (!sameView || isLess(before.plan, plan)) return allOf(plan);
+  const others = anew(before.plan.walls, plan.walls);
+  const seeds = new Set(
+    [...plan.corners].flatMap(([name, at]) => (before.plan.corners.get(name) === at ? [] : [name])),
+  );
+  for (const { from, to } of others) seeds.add(from).add(to);
+  const moved = wallsAt(seeds, plan.walls);
+  const corners = endsOf(wallsAt(endsOf(moved, seeds), plan.walls), seeds);
+  const walls = wallsAt(corners, plan.walls);
+  return {
+    moved,
+    walls,
+    near: wallsAt(endsOf(walls, corners), plan.walls),
+    corners: [...corners].flatMap((name) => {
+      const at = plan.corners.get(name);
+      return at ? [[name, at] as const] : [];
+    }),
+    platforms: anew(before.plan.platforms, plan.platforms),
+    // A flight may land on a platform.
+    stairs: before.plan.platforms === plan.platforms ? anew(before.plan.stairs, plan.stairs) : plan.stairs,
+    furniture: anew(before.plan.furniture, plan.furniture),
+    columns: anew(before.plan.columns, plan.columns),
+    masking: anew(before.plan.masking, plan.masking),
+  };
+}
+
+const LISTS = ["walls", "platforms", "stairs", "furniture", "columns", "masking"] as const;
+
+/** Whether a plan has fewer of anything than another. */
+function isLess(before: Plan, after: Plan): boolean {
+  return after.corners.size < before.corners.size || LISTS.some((list) => after[list].length < before[list].length);
+}
+
+function anew<Item>(before: readonly Item[], after: readonly Item[]): readonly Item[] {
+  if (before === after) return [];
+  const stood = new Set(before);
+  return after.filter((item) => !stood.has(item));
+}
+
+function wallsAt(corners: ReadonlySet<string>, walls: readonly Wall[]): readonly Wall[] {
+  return corners.size === 0 ? [] : walls.filter(({ from, to }) => corners.has(from) || corners.has(to));
+}
+
+function endsOf(walls: readonly Wall[], more: ReadonlySet<string>): ReadonlySet<string> {
+  const ends = new Set(more);
+  for (const { from, to } of walls) ends.add(from).add(to);
+  return ends;
+}
