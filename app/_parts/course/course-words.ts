@@ -20,10 +20,17 @@ export function skillWords(skill: string): string {
   return skill.replaceAll("-", " ").replace(/\bcvp\b/, "CVP");
 }
 
-/** A sheet's place in its unit, from 1, and how many there are; or the seed of a generated one. */
-export type SheetPlace = readonly [at: number, of: number] | { readonly variant: number };
+/**
+ * A sheet's place in its unit, from 1, and how many there are; or the seed of a generated one; or, of one that is in no course,
+ * what it is set aside under in this browser (null where nothing can be).
+ */
+export type SheetPlace =
+  | readonly [at: number, of: number]
+  | { readonly variant: number }
+  | { readonly own: string | null };
 
-/** "3 of 6", "variant 48213". */
+/** "3 of 6", "variant 48213", "from a drafting desk". */
 export function sheetWords(sheet: SheetPlace): string {
+  if ("own" in sheet) return "from a drafting desk";
   return "variant" in sheet ? `variant ${sheet.variant}` : `${sheet[0]} of ${sheet[1]}`;
 }

@@ -1,6 +1,7 @@
 "use client";
 
 import Link from "next/link";
+import { keptAddress } from "@/app/_parts/own-exercise/own-address";
 import { Press } from "@/app/_parts/press";
 import type { Layout } from "@/app/_sheet/sheet-views";
 import { useDemonstration, useRoom } from "./demonstration-context";
@@ -19,7 +20,7 @@ const PENCIL_WORDS = { red: "Red pencil", blue: "Blue pencil" } as const;
 
 /** Everything that keys do, as presses. */
 export function Controls({ page, layout, narrow, notesOpen }: Props) {
-  const { store, exercise } = useRoom();
+  const { store, exercise, own } = useRoom();
   const pencil = useDemonstration((demonstration) => demonstration.pencil);
   const ring = useDemonstration((demonstration) => demonstration.ring);
   const trying = useDemonstration((demonstration) => demonstration.trying);
@@ -34,7 +35,7 @@ export function Controls({ page, layout, narrow, notesOpen }: Props) {
       <Press aria-pressed={trying !== "no"} onClick={() => (trying === "no" ? letTry() : leaveTry())}>
         You try
       </Press>
-      <EveryonePress />
+      {own === null && <EveryonePress />}
       {PENCILS.map((colour) => (
         <Press
           key={colour}
@@ -54,18 +55,26 @@ export function Controls({ page, layout, narrow, notesOpen }: Props) {
       {!narrow && <Press onClick={page.layout}>Plan {layout === "beside" ? "under" : "beside"} the picture</Press>}
       <Press onClick={page.light}>Light</Press>
       <Press onClick={page.fullScreen}>Full screen</Press>
-      <Press onClick={page.notes}>{notesOpen ? "Notes are open" : "Notes window"}</Press>
-      <a className="press ruled" href={`/demonstrate/${exercise.id}/handout`} download>
-        Handout
-      </a>
-      <a className="press ruled" href={`/demonstrate/${exercise.id}/steps.pdf`} download>
-        Steps as PDF
-      </a>
+      {own === null && <Press onClick={page.notes}>{notesOpen ? "Notes are open" : "Notes window"}</Press>}
+      {own === null && (
+        <>
+          <a className="press ruled" href={`/demonstrate/${exercise.id}/handout`} download>
+            Handout
+          </a>
+          <a className="press ruled" href={`/demonstrate/${exercise.id}/steps.pdf`} download>
+            Steps as PDF
+          </a>
+        </>
+      )}
       <Press onClick={() => setCard("keys")}>Keys</Press>
-      <Link className="press ruled" href={`/practise/${exercise.id}`} prefetch={false}>
+      <Link
+        className="press ruled"
+        href={own === null ? `/practise/${exercise.id}` : keptAddress("/practise/draft", own)}
+        prefetch={false}
+      >
         Practise it
       </Link>
-      <Link className="press ruled" href="/" prefetch={false}>
+      <Link className="press ruled" href={own === null ? "/" : "/draft"} prefetch={false}>
         Leave
       </Link>
     </nav>

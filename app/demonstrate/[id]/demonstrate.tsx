@@ -32,16 +32,17 @@ import "./demonstrate.css";
 const UNKNOWN = { left: -1, right: 1, bottom: 0, top: 1 } as const;
 
 /** One exercise before a room, from its plan to its finished picture. */
-export function Demonstrate({ exercise }: { readonly exercise: Exercise }) {
+export function Demonstrate({ exercise, own = null }: { readonly exercise: Exercise; readonly own?: string | null }) {
   const room = useMemo<DemonstrationRoom>(() => {
     const steps = demonstrationSteps(exercise);
     return {
       exercise,
+      own,
       steps,
       store: createDemonstration(steps),
       plane: exercise.task.kind === "picture-to-plan" ? "plan" : "picture",
     };
-  }, [exercise]);
+  }, [exercise, own]);
   const [views] = useState(() => createSheetViews(UNKNOWN, UNKNOWN));
   const sheet = useMemo(() => ({ views, scaleRatio: exercise.scaleRatio }), [views, exercise]);
   return (

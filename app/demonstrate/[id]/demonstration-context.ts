@@ -10,6 +10,8 @@ import type { Demonstration, DemonstrationStore } from "./demonstration-store";
 /** What stays the same through a whole demonstration. */
 export type DemonstrationRoom = {
   readonly exercise: Exercise;
+  /** What an exercise that is in no course is set aside under; null for one of the course, which the server knows. */
+  readonly own: string | null;
   readonly steps: readonly DemonstrationStep[];
   readonly store: DemonstrationStore;
   /** The drawing on which the point is found. */

@@ -11,7 +11,7 @@ export const GONE_AFTER_MS = 3 * ASK_EVERY_MS;
 
 /** Talks with the notes window: tells it what is shown, does what it presses, and knows whether it is open. */
 export function useNotesWindow() {
-  const { exercise, store } = useRoom();
+  const { exercise, store, own } = useRoom();
   const talk = useRef<Talk | null>(null);
   const heard = useRef(0);
   const [open, setOpen] = useState(false);
@@ -51,8 +51,10 @@ export function useNotesWindow() {
   }, [exercise, store]);
 
   const openNotes = useCallback(() => {
+    // The notes' page finds its exercise in the course.
+    if (own !== null) return;
     window.open(`/demonstrate/${exercise.id}/notes`, `plasterline-notes-${exercise.id}`, "popup,width=900,height=760");
-  }, [exercise]);
+  }, [exercise, own]);
   return { open, openNotes };
 }
 

@@ -11,7 +11,7 @@ import { HandedInPage } from "./handed-in";
 import { PracticeContext, usePractice, usePracticeRoom } from "./practice-context";
 import { practiceRoom } from "./practice-room";
 import { Result } from "./result";
-import type { Homework } from "./work-desk";
+import { type Homework, ownDesk, tryDesk } from "./work-desk";
 import "./practise.css";
 import "./reading.css";
 
@@ -25,7 +25,11 @@ export type PractiseProps = {
 
 /** One exercise, from its first point to its result. */
 export function Practise({ exercise, sheet, next, homework = null }: PractiseProps) {
-  const room = useMemo(() => practiceRoom(exercise, homework), [exercise, homework]);
+  const tried = "own" in sheet ? sheet.own : undefined;
+  const room = useMemo(
+    () => practiceRoom(exercise, homework, tried === undefined ? ownDesk : tryDesk(tried)),
+    [exercise, homework, tried],
+  );
   const [views] = useState(() => createSheetViews(room.bounds.picture, room.bounds.plan));
   const onSheet = useMemo(() => ({ views, scaleRatio: exercise.scaleRatio }), [views, exercise]);
 

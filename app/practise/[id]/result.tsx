@@ -15,6 +15,7 @@ import { eyeWords, habitWords, strayWords } from "@/app/_sheet/result-words";
 import { printScale } from "@/lib/measure/scale";
 import { AnotherPress } from "./another-press";
 import { HandInStrip, HomeworkPresses } from "./handed-in";
+import { pageOf } from "./page-of";
 import { usePractice, usePracticeRoom } from "./practice-context";
 import { useGrade } from "./use-grade";
 import "./result.css";
@@ -34,6 +35,7 @@ export function Result({ sheet, next }: Props) {
   const title = useRef<HTMLHeadingElement>(null);
   useEffect(() => title.current?.focus({ preventScroll: true }), []);
   const reading = planeOf(exercise) === "plan";
+  const [printed, shown] = [pageOf("/sheet", sheet, exercise.id), pageOf("/demonstrate", sheet, exercise.id)];
   const score = Math.round(grade.score ?? 0);
   const words = useMemo(() => strayWords(grade.marks, exercise.units), [grade, exercise]);
   const habits = useMemo(() => habitWords(grade.habits, points), [grade, points]);
@@ -51,7 +53,7 @@ export function Result({ sheet, next }: Props) {
           Plasterline
         </Link>
         <span className="table-title">
-          {exercise.title}, {"variant" in sheet || work ? "" : "sheet "}
+          {exercise.title}, {"variant" in sheet || "own" in sheet || work ? "" : "sheet "}
           {work ? work.homework.title : sheetWords(sheet)}
         </span>
         <LookDisclosure />
@@ -86,9 +88,9 @@ export function Result({ sheet, next }: Props) {
               <Onward sheet={sheet} next={next} />
               <Press onClick={() => store.getState().again()}>{reading ? "Read it again" : "Draw it again"}</Press>
               <Press onClick={download}>Save the marks</Press>
-              <PressLink href={`/sheet/${exercise.id}`}>Print this sheet</PressLink>
-              <PressLink href={`/demonstrate/${exercise.id}`}>Demonstrate it</PressLink>
-              <PressLink href="/record">Your record</PressLink>
+              {printed !== null && <PressLink href={printed}>Print this sheet</PressLink>}
+              {shown !== null && <PressLink href={shown}>Demonstrate it</PressLink>}
+              {!("own" in sheet) && <PressLink href="/record">Your record</PressLink>}
             </div>
           )}
         </section>
@@ -101,6 +103,15 @@ export function Result({ sheet, next }: Props) {
 
 /** The ways on: through the course or out of it, and to more of the same. */
 function Onward({ sheet, next }: Props) {
+  if ("own" in sheet)
+    return (
+      <>
+        <PressLink href="/draft" weight="main">
+          To the drafting desk
+        </PressLink>
+        <AnotherPress sheet={sheet} />
+      </>
+    );
   if ("variant" in sheet)
     return (
       <>

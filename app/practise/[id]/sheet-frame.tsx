@@ -8,6 +8,7 @@ import { planeOf } from "@/app/_sheet/plane-of";
 import { sameWidth } from "@/app/_sheet/sheet-bounds";
 import { useSheet } from "@/app/_sheet/sheet-context";
 import type { Grade } from "@/lib/grading/grade";
+import { pageOf } from "./page-of";
 import { usePractice, usePracticeRoom } from "./practice-context";
 import { TitleBlock } from "./title-block";
 import { useLayout } from "./use-layout";
@@ -32,6 +33,7 @@ export function SheetFrame({
   const keeping = usePractice((practice) => practice.keeping);
   const opened = usePractice((practice) => practice.opened);
   const plane = planeOf(exercise);
+  const printed = pageOf("/sheet", sheet, exercise.id);
   const frame = useRef<HTMLDivElement>(null);
   const { layout, narrow, phone, change } = useLayout(frame, bounds, plane);
 
@@ -65,8 +67,8 @@ export function SheetFrame({
             Your class
           </Link>
         )}
-        {!phone && !work && (
-          <Link href={`/sheet/${exercise.id}`} className="plain-link text-sm" prefetch={false}>
+        {!phone && !work && printed !== null && (
+          <Link href={printed} className="plain-link text-sm" prefetch={false}>
             Print this sheet
           </Link>
         )}

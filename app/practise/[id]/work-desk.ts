@@ -2,7 +2,7 @@ import type { PostStore } from "@/app/_parts/hand-ins/post";
 import { newWaiting } from "@/app/_parts/hand-ins/waiting";
 import { type Attempt, markSetOf, newAttempt } from "@/app/_parts/kept-work/attempt";
 import { keepAttempt, keepFinished, keptAttempt } from "@/app/_parts/kept-work/keep";
-import { readAttempt } from "@/app/_parts/kept-work/read-attempt";
+import { isRecord, readAttempt } from "@/app/_parts/kept-work/read-attempt";
 import { put, type Shelf, take } from "@/app/_parts/kept-work/shelf";
 import type { Exercise } from "@/lib/exercise/exercise";
 import type { MarkSet } from "@/lib/exercise/marks";
@@ -31,6 +31,7 @@ export type WorkDesk = {
 };
 
 const HOMEWORK_KEY = "plasterline.homework.";
+const TRY_KEY = "plasterline.own.attempt";
 
 /** An exercise done for oneself. */
 export const ownDesk: WorkDesk = {
@@ -41,6 +42,23 @@ export const ownDesk: WorkDesk = {
     if (shelf) keepInRecord(shelf, exercise, attempt, when);
   },
 };
+
+/**
+ * An exercise that is in no course, tried: one attempt is kept, of the exercise tried last as it was then, and nothing of it
+ * comes into the record, which tells of the course.
+ */
+export function tryDesk(id: string | null): WorkDesk {
+  return {
+    held: false,
+    keep: (shelf, attempt) => put(shelf, TRY_KEY, { of: id, attempt }),
+    kept: (shelf, exercise) => {
+      const tried = shelf && take(shelf, TRY_KEY);
+      const kept = isRecord(tried) && id !== null && tried.of === id ? readAttempt(tried.attempt) : null;
+      return kept && kept.exercise === exercise.id && kept.version === exercise.version ? kept : null;
+    },
+    finish: () => {},
+  };
+}
 
 /** An exercise done for homework: kept apart from the same done for oneself, and handed in at its end. */
 export function homeworkDesk(homework: Homework, post: PostStore): WorkDesk {

@@ -8,7 +8,7 @@ export type Unpacked = { readonly ok: true; readonly text: string } | { readonly
 
 /** A text made short enough for an address: deflated, in the 64 letters that an address may hold. */
 export async function packText(text: string): Promise<string> {
-  const bytes = await drain(new Blob([text]).stream().pipeThrough(new CompressionStream("deflate-raw")));
+  const bytes = await sendThrough(new CompressionStream("deflate-raw"), new TextEncoder().encode(text));
   let letters = "";
   for (const byte of bytes ?? []) letters += String.fromCharCode(byte);
   return btoa(letters).replaceAll("+", "-").replaceAll("/", "_").replaceAll("=", "");
@@ -19,16 +19,25 @@ export async function unpackText(packed: string, most: number = MOST_UNPACKED): 
   try {
     const letters = atob(packed.replaceAll("-", "+").replaceAll("_", "/"));
     const bytes = Uint8Array.from(letters, (letter) => letter.charCodeAt(0));
-    const text = await drain(new Blob([bytes]).stream().pipeThrough(new DecompressionStream("deflate-raw")), most);
+    const text = await sendThrough(new DecompressionStream("deflate-raw"), bytes, most);
     return text ? { ok: true, text: new TextDecoder("utf-8", { fatal: true }).decode(text) } : { ok: false };
   } catch {
     return { ok: false };
   }
 }
 
-/** All of a stream; null once it is more than `most` bytes, however much more would come. */
-async function drain(stream: ReadableStream<Uint8Array>, most = Number.POSITIVE_INFINITY): Promise<Uint8Array | null> {
-  const reader = stream.getReader();
+/** What comes out of a stream for some bytes; null once it is more than `most` bytes, however much more would come. */
+async function sendThrough(
+  { readable, writable }: CompressionStream | DecompressionStream,
+  bytes: Uint8Array<ArrayBuffer>,
+  most = Number.POSITIVE_INFINITY,
+): Promise<Uint8Array | null> {
+  const writer = writable.getWriter();
+  // What goes wrong in writing goes wrong in reading as well, and is told there.
+  const ignore = () => {};
+  writer.write(bytes).catch(ignore);
+  writer.close().catch(ignore);
+  const reader = readable.getReader();
   const parts: Uint8Array[] = [];
   let length = 0;
   for (;;) {

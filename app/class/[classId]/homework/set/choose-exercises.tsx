@@ -1,6 +1,7 @@
 "use client";
 
-import { type ChangeEvent, useRef, useState } from "react";
+import { type ChangeEvent, useEffect, useRef, useState } from "react";
+import { type PassedOn, passedOn, windowShelf } from "@/app/_parts/own-exercise/passed-on";
 import { Press } from "@/app/_parts/press";
 import type { Unit } from "@/lib/exercise/exercise";
 import { Field } from "../../../field";
@@ -126,6 +127,8 @@ function AddVariant({ course, items, onPut }: Put & Pick<Props, "course" | "item
 function AddOwn({ onPut }: Put) {
   const input = useRef<HTMLInputElement>(null);
   const [said, setSaid] = useState("");
+  const [passed, setPassed] = useState<PassedOn | null>(null);
+  useEffect(() => setPassed(passedOn(windowShelf())), []);
   const read = async (event: ChangeEvent<HTMLInputElement>) => {
     const files = [...(event.target.files ?? [])];
     setSaid("");
@@ -142,6 +145,21 @@ function AddOwn({ onPut }: Put) {
       <label htmlFor="own-file">An exercise file of your own</label>
       <input id="own-file" ref={input} type="file" accept=".json,application/json" onChange={read} />
       <p className="field-note">It is checked when you set the homework, and kept as it is now.</p>
+      {passed && (
+        <div className="class-presses">
+          <Press
+            onClick={() =>
+              onPut({
+                key: `own desk ${passed.title}`,
+                words: passed.title,
+                chosen: { source: "own", text: passed.text },
+              })
+            }
+          >
+            Add “{passed.title}” from the drafting desk
+          </Press>
+        </div>
+      )}
       <p role="status">{said}</p>
     </div>
   );
