@@ -1,7 +1,6 @@
 "use client";
 
-import type { Draft } from "@/lib/draft/draft";
-import type { Edit } from "@/lib/draft/edit";
+import type { ExercisePart } from "./exercise-part";
 import { MarksOrder } from "./marks-order";
 import { PointsAsked } from "./points-asked";
 import { TaskFields } from "./task-fields";
@@ -10,12 +9,6 @@ import { Versions } from "./versions";
 import { WordsFields } from "./words-fields";
 import { Worth } from "./worth";
 import "./exercise.css";
-
-export type ExercisePart = {
-  readonly draft: Draft;
-  /** Makes an edit; null when it is made, else why it cannot be. */
-  readonly apply: (change: Edit) => string | null;
-};
 
 /** The plan as an exercise: what is asked and in which order, how hard that is, its words, and what can be done with it. */
 export function ExerciseDesk({ draft, apply }: ExercisePart) {

@@ -6,7 +6,7 @@ import { keepOrder, moveMark, putPoint, TAKE_ORDER } from "@/lib/draft/exercise-
 import { capital } from "@/lib/plan/first-letter";
 import { namePoints } from "@/lib/plan/name-points";
 import { sayPoint } from "@/lib/plan/say-point";
-import type { ExercisePart } from "./exercise-desk";
+import type { ExercisePart } from "./exercise-part";
 
 /** How far a key moves a mark; Home and End go to the ends of any list. */
 const KEYS: Readonly<Record<string, number>> = {

@@ -7,7 +7,7 @@ import { thingKey } from "@/lib/draft/sense/note-place";
 import { sayThing } from "@/lib/draft/sense/say-thing";
 import { capital } from "@/lib/plan/first-letter";
 import { sayPoint } from "@/lib/plan/say-point";
-import type { ExercisePart } from "./exercise-desk";
+import type { ExercisePart } from "./exercise-part";
 
 const USES: readonly PointUse[] = ["asked", "given", "free"];
 const USE_WORDS: Readonly<Record<PointUse, string>> = { asked: "asked", given: "given", free: "neither" };

@@ -3,7 +3,7 @@
 import type { Task } from "@/lib/exercise/exercise";
 import { STRICTNESSES, TASK_KINDS } from "@/lib/exercise/exercise";
 import { ChoiceField } from "../fields";
-import type { ExercisePart } from "./exercise-desk";
+import type { ExercisePart } from "./exercise-part";
 
 const KIND_WORDS = {
   "plan-to-picture": "Draw the picture from the plan",

@@ -3,7 +3,7 @@
 import { UNIT_WORDS } from "@/app/_parts/course/course-words";
 import { UNITS, type Unit } from "@/lib/exercise/exercise";
 import { ChoiceField, TextField } from "../fields";
-import type { ExercisePart } from "./exercise-desk";
+import type { ExercisePart } from "./exercise-part";
 import { LongField } from "./long-field";
 
 const LEVELS = ["1", "2", "3", "4", "5"] as const;
