@@ -34,11 +34,16 @@ export function usePlanPointer(under: Under) {
   const store = useDeskStore();
   const hold = useRef<(Hold & { readonly pointer: number; last: PxPoint; moved: boolean }) | null>(null);
   const aiming = useRef<number | null>(null);
+  const corner = useRef<PxPoint>([0, 0]);
   const [finger, setFinger] = useState(false);
 
   const read = (event: PointerEvent<SVGSVGElement>) => {
-    const { left, top } = event.currentTarget.getBoundingClientRect();
-    const px: PxPoint = [event.clientX - left, event.clientY - top];
+    // While something is held the pane stays where it is; asking again would have the page laid out at every move.
+    if (!hold.current && aiming.current === null) {
+      const { left, top } = event.currentTarget.getBoundingClientRect();
+      corner.current = [left, top];
+    }
+    const px: PxPoint = [event.clientX - corner.current[0], event.clientY - corner.current[1]];
     const view = viewOfPane(views.getState().plan);
     const device = event.pointerType === "touch" || event.pointerType === "pen" ? event.pointerType : "mouse";
     const caught = Math.min(CATCH_PX[device] / view.pxPerMetre, CATCH_STEPS * store.getState().grid);
