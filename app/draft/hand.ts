@@ -33,7 +33,7 @@ export function isUnderWay(hand: Hand): boolean {
 export type SetDown = { readonly hand: Hand; readonly edit: Edit | null };
 
 /** A corner of the plan that stands just there. */
-export function cornerAt(plan: Pick<Plan, "corners">, [x, y]: PlanPoint): string | null {
+function cornerAt(plan: Pick<Plan, "corners">, [x, y]: PlanPoint): string | null {
   for (const [name, [u, v]] of plan.corners) if (Math.hypot(u - x, v - y) < SAME_PLACE_M) return name;
   return null;
 }
