@@ -29,8 +29,8 @@ export type SheetPlace =
   | { readonly variant: number }
   | { readonly own: string | null };
 
-/** "3 of 6", "variant 48213", "from a drafting desk". */
+/** "3 of 6", "variant 48213", "own plan". */
 export function sheetWords(sheet: SheetPlace): string {
-  if ("own" in sheet) return "from a drafting desk";
+  if ("own" in sheet) return "own plan";
   return "variant" in sheet ? `variant ${sheet.variant}` : `${sheet[0]} of ${sheet[1]}`;
 }

@@ -20,7 +20,7 @@ export function TitleBlock({ sheet, grade }: { readonly sheet: SheetPlace; reado
       ) : "variant" in sheet ? (
         <Cell label="Variant" value={String(sheet.variant)} />
       ) : (
-        <Cell label={"own" in sheet ? "Plan" : "Sheet"} value={sheetWords(sheet)} />
+        <Cell label="Sheet" value={sheetWords(sheet)} />
       )}
       {work?.homework.held ? (
         <Cell label="Score" value="after the due date" />
