@@ -16,11 +16,17 @@ const TONER = 0.04;
 /** A picture's levels over light (IEC 61966-2-1, sRGB, as a plain power, which is near enough for ink on paper). */
 export const GAMMA = 2.2;
 
-/** The printed page at so many pixels a millimetre. */
-export async function rasterPage(page: PaperPage, perMm: number): Promise<PageRaster> {
-  const [width, height] = [Math.round(page.widthMm * perMm), Math.round(page.heightMm * perMm)];
-  const svg = Buffer.from(pageToSvg(page, { text: "outlines", pixels: [width, height] }));
-  const picture = sharp(svg, { limitInputPixels: false }).flatten({ background: "#ffffff" }).greyscale();
+/** The printed page at about so many pixels a millimetre: at as many as make its width a whole number of them. */
+export async function rasterPage(page: PaperPage, about: number): Promise<PageRaster> {
+  const width = Math.round(page.widthMm * about);
+  const perMm = width / page.widthMm;
+  const height = Math.ceil(page.heightMm * perMm);
+  // From the upper left corner, or what the height is rounded by would move the page.
+  const svg = pageToSvg(page, { text: "outlines", pixels: [width, height] }).replace(
+    "<svg ",
+    '<svg preserveAspectRatio="xMinYMin meet" ',
+  );
+  const picture = sharp(Buffer.from(svg), { limitInputPixels: false }).flatten({ background: "#ffffff" }).greyscale();
   const grey = await picture.raw().toBuffer();
   const table = Uint16Array.from({ length: 256 }, (_, i) =>
     Math.round(65535 * (TONER + (PAPER - TONER) * (i / 255) ** GAMMA)),
