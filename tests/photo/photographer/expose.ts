@@ -33,38 +33,62 @@ export function expose(camera: Camera, page: PageRaster, lit: LightField, thumb:
       ls[k] = lit(at);
     }
   const sensor = new Float32Array(width * height);
+  // Along a row of a cell each of the four samples runs evenly: where it starts, and its step a pixel.
+  const starts = new Float64Array(16);
   for (let y = 0; y < height; y++) {
     const j = Math.floor(y / CELL_PX);
     for (let i = 0; i < columns - 1; i++) {
       const k = j * columns + i;
-      const corner = (list: Float64Array, at: number) => list[at] ?? 0;
-      const [x0, x1, x2, x3] = [corner(xs, k), corner(xs, k + 1), corner(xs, k + columns), corner(xs, k + columns + 1)];
-      const [y0, y1, y2, y3] = [corner(ys, k), corner(ys, k + 1), corner(ys, k + columns), corner(ys, k + columns + 1)];
-      const [l0, l1, l2, l3] = [corner(ls, k), corner(ls, k + 1), corner(ls, k + columns), corner(ls, k + columns + 1)];
-      const end = Math.min(width, (i + 1) * CELL_PX);
-      for (let x = i * CELL_PX; x < end; x++) {
+      SAMPLES.forEach(([right, down], n) => {
+        const b = (y + down) / CELL_PX - j;
+        const a = right / CELL_PX;
+        rowStart(starts, 4 * n, xs, k, columns, a, b);
+        rowStart(starts, 4 * n + 2, ys, k, columns, a, b);
+      });
+      const b = (y + 0.5) / CELL_PX - j;
+      const l0 = (ls[k] as number) * (1 - b) + (ls[k + columns] as number) * b;
+      const l1 = (ls[k + 1] as number) * (1 - b) + (ls[k + columns + 1] as number) * b;
+      const end = Math.min(CELL_PX, width - i * CELL_PX);
+      for (let x = 0; x < end; x++) {
         let sum = 0;
-        for (let n = 0; n < 4; n++) {
-          const sample = SAMPLES[n] as readonly [number, number];
-          const [a, b] = [(x + sample[0]) / CELL_PX - i, (y + sample[1]) / CELL_PX - j];
-          const u = (x0 * (1 - a) + x1 * a) * (1 - b) + (x2 * (1 - a) + x3 * a) * b;
-          const v = (y0 * (1 - a) + y1 * a) * (1 - b) + (y2 * (1 - a) + y3 * a) * b;
-          sum += thumb && onThumb(thumb, u / page.perMm, v / page.perMm) ? THUMB_LIGHT : sentBack(page, u, v);
+        for (let n = 0; n < 16; n += 4) {
+          const u = (starts[n] as number) + x * (starts[n + 1] as number);
+          const v = (starts[n + 2] as number) + x * (starts[n + 3] as number);
+          sum += thumb !== null && onThumb(thumb, u / page.perMm, v / page.perMm) ? THUMB_LIGHT : sentBack(page, u, v);
         }
-        const [a, b] = [(x + 0.5) / CELL_PX - i, (y + 0.5) / CELL_PX - j];
-        sensor[y * width + x] = (sum / 4) * ((l0 * (1 - a) + l1 * a) * (1 - b) + (l2 * (1 - a) + l3 * a) * b);
+        const a = (x + 0.5) / CELL_PX;
+        sensor[y * width + i * CELL_PX + x] = (sum / 4) * (l0 * (1 - a) + l1 * a);
       }
     }
   }
   return sensor;
 }
 
+/** Where a sample of a row starts in a cell, and its step a pixel, from what lies at the cell's corners. */
+function rowStart(
+  to: Float64Array,
+  at: number,
+  corners: Float64Array,
+  k: number,
+  columns: number,
+  a: number,
+  b: number,
+): void {
+  const left = (corners[k] as number) * (1 - b) + (corners[k + columns] as number) * b;
+  const right = (corners[k + 1] as number) * (1 - b) + (corners[k + columns + 1] as number) * b;
+  to[at] = left + (right - left) * a;
+  to[at + 1] = (right - left) / CELL_PX;
+}
+
 /** What the page sends back at a place in its raster's pixels, evenly between their middles; beside it, the table's grain. */
 function sentBack({ width, height, light, perMm }: PageRaster, u: number, v: number): number {
   if (u < 0 || v < 0 || u >= width || v >= height) return tableAt(u / perMm, v / perMm);
-  const [x, y] = [Math.min(width - 1.001, Math.max(0, u - 0.5)), Math.min(height - 1.001, Math.max(0, v - 0.5))];
-  const [i, j] = [x | 0, y | 0];
-  const [a, b] = [x - i, y - j];
+  const x = Math.min(width - 1.001, Math.max(0, u - 0.5));
+  const y = Math.min(height - 1.001, Math.max(0, v - 0.5));
+  const i = x | 0;
+  const j = y | 0;
+  const a = x - i;
+  const b = y - j;
   const k = j * width + i;
   const top = (light[k] as number) * (1 - a) + (light[k + 1] as number) * a;
   const low = (light[k + width] as number) * (1 - a) + (light[k + width + 1] as number) * a;
