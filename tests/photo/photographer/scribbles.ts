@@ -76,13 +76,27 @@ const LETTERS: Readonly<Record<string, readonly (readonly [number, number, numbe
   ],
 };
 
-/** A letter or two beside some of the points, and notes of two or three beside the drawing. */
+/** A letter or two beside some of the points, where there is room between the others. */
 export function lettering({ places }: Drawn, pencil: Pencil, dice: Dice): readonly Stroke[] {
+  const taken: SheetPlace[] = [...places.values()];
   return [...places.values()].flatMap((place) => {
-    if (!dice.chance(pencil.lettering)) return [];
     const size = dice.between(2.5, 4);
-    const at: SheetPlace = [place[0] + dice.pick([1.5, -1.5 - size]), place[1] - dice.between(1, 3)];
     const word = Array.from({ length: dice.pick([1, 1, 2]) }, () => dice.pick(Object.keys(LETTERS)));
+    const first = dice.pick([0, 1, 2, 3]);
+    if (!dice.chance(pencil.lettering)) return [];
+    const wide = size * (0.9 * word.length - 0.2);
+    const sides = [0, 1, 2, 3].map((k): SheetPlace => {
+      const side = (first + k) % 4;
+      const [right, up] = [side % 2 === 1, side > 1];
+      return [place[0] + (right ? 1.2 : -1.2 - wide), place[1] + (up ? -1 : 1 + size)];
+    });
+    const middle = ([x, y]: SheetPlace): SheetPlace => [x + wide / 2, y - size / 2];
+    const at = sides.find((side) => {
+      const [x, y] = middle(side);
+      return taken.every((other) => other === place || Math.hypot(other[0] - x, other[1] - y) > size);
+    });
+    if (!at) return [];
+    taken.push(middle(at));
     return word.flatMap((letter, i) => letterStrokes(letter, [at[0] + i * size * 0.9, at[1]], size, pencil, dice));
   });
 }
