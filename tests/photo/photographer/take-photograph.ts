@@ -47,6 +47,8 @@ export type Truth = {
   readonly lines: readonly DrawnLine[];
   /** Ids of the markers that are in the picture with the white round them, and under no thumb. */
   readonly markers: readonly number[];
+  /** Those, and the ones that are in it in part: whoever finds these as well is not wrong. */
+  readonly markersAtMost: readonly number[];
   /** Of flat paper; null for curled, which no such fit can meet. */
   readonly fit: PageFit | null;
   photoFromSheet(place: SheetPlace): PhotoPoint;
@@ -94,7 +96,8 @@ export async function takePhotograph({
       conditions,
       places: drawn.places,
       lines: drawn.lines,
-      markers: markersSeen(camera, paper, conditions.thumbOn),
+      markers: markersSeen(camera, paper, conditions.thumbOn, MARKER_QUIET_MM),
+      markersAtMost: markersSeen(camera, paper, conditions.thumbOn, -PART_MM),
       fit: conditions.curlMm === 0 ? trueFit(camera) : null,
       photoFromSheet: (place) => seeSheet(camera, place),
       sheetFromPhoto: (at) => meetSheet(camera, at),
@@ -119,9 +122,12 @@ function finestPerMm(camera: Camera, paper: Paper): number {
   return Math.max(...perMm);
 }
 
-function markersSeen(camera: Camera, paper: Paper, thumbOn: number | null): readonly number[] {
+/** A marker may lack so much of its outer squares and still be told. */
+const PART_MM = 1;
+
+function markersSeen(camera: Camera, paper: Paper, thumbOn: number | null, roundMm: number): readonly number[] {
   return markerPlaces(paper).flatMap(({ id, box }) => {
-    const { left, top, right, bottom } = grow(box, MARKER_QUIET_MM);
+    const { left, top, right, bottom } = grow(box, roundMm);
     const corners: readonly SheetPlace[] = [left, right].flatMap((x) => [top, bottom].map((y): SheetPlace => [x, y]));
     const inside = corners.every((corner) => {
       const [x, y] = seeSheet(camera, corner);
