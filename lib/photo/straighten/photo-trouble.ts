@@ -37,7 +37,7 @@ export const NOT_OUR_SHEET: PhotoTrouble = {
   why: "not our sheet",
   say: "No practice sheet is found in the photograph: none of its eight square markers is seen.",
   remedy:
-    "Photograph the whole printed sheet from above. A drawing on other paper is checked by setting the corners of its opening by hand.",
+    "Photograph the whole printed sheet from above, so that it nearly fills the picture. A drawing on other paper is checked by setting the corners of its opening by hand.",
 };
 
 export const TWO_SHEETS: PhotoTrouble = {

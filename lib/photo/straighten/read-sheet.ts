@@ -23,6 +23,7 @@ import {
   PARTLY_OUTSIDE,
   type PhotoTrouble,
   SPOILED_CODE,
+  TOO_BLURRED,
   TWO_SHEETS,
 } from "./photo-trouble";
 import { type CodeReading, type ReadBarcodes, readCode } from "./read-code";
@@ -69,12 +70,12 @@ export async function readSheet({ cv, readBarcodes }: SheetTools, grey: GreyPixe
     const { kind } = await readCode(readBarcodes, shrunk(grey));
     return refuse(judgeFew(grey, seen, kind !== "none" && kind !== "not ours"));
   }
-  const { refusal, doubts } = judgeMarkers(seen);
+  const { refusal, doubts, isSoft } = judgeMarkers(seen);
   if (refusal) return refuse(refusal);
   const fits = PAPERS.map((paper) => ({ paper, result: fitPage(seen, markerPlaces(paper), grey) }));
   const best = bestFit(fits);
   const code = await findCode(readBarcodes, grey, best);
-  if (code.kind !== "read") return refuse(codeTrouble(code.kind));
+  if (code.kind !== "read") return refuse(codeTrouble(code.kind, isSoft));
   const result = fits.find(({ paper }) => paper === code.code.paper)?.result;
   if (result?.kind !== "fitted") return refuse(fitTrouble(result?.why, seen.length));
   const { fit, used, leftOut } = result;
@@ -143,7 +144,8 @@ function refuse(trouble: PhotoTrouble): SheetReading {
   return { kind: "refused", ...trouble };
 }
 
-function codeTrouble(kind: Exclude<CodeReading["kind"], "read">): PhotoTrouble {
+function codeTrouble(kind: Exclude<CodeReading["kind"], "read">, isSoft: boolean): PhotoTrouble {
+  if (kind === "none" && isSoft) return TOO_BLURRED;
   if (kind === "several") return TWO_SHEETS;
   if (kind === "not ours") return OTHER_CODE;
   if (kind === "newer") return NEWER_SHEET;
