@@ -1,5 +1,5 @@
 import { toPaperMm } from "../../measure/scale";
-import { type DrawnLine, missInSigmas, type VanishingPlace } from "../../perspective/whose-eye/drawn-line";
+import { type DrawnLine, squaredMisses, type VanishingPlace } from "../../perspective/whose-eye/drawn-line";
 import { fitMeeting, type Meeting } from "../../perspective/whose-eye/fit-meeting";
 import type { PicturePoint } from "../../stage/frame";
 import type { JudgedMeeting, MeetingVerdict } from "./judgement";
@@ -33,8 +33,8 @@ function verdictOn(meeting: Meeting, lines: readonly DrawnLine[], vanishingPoint
   if (meeting.misfit !== null && meeting.misfit > mostMisfit(lines.length - 2)) return "scattered";
   const best: VanishingPlace =
     meeting.kind === "point" ? [meeting.at[0], meeting.at[1], 1] : [meeting.direction[0], meeting.direction[1], 0];
-  const left = (place: VanishingPlace) => lines.reduce((sum, line) => sum + missInSigmas(line, place) ** 2, 0);
-  if (left([vanishingPoint[0], vanishingPoint[1], 1]) - left(best) <= SAME_MEETING) return "true";
+  if (squaredMisses(lines, [vanishingPoint[0], vanishingPoint[1], 1]) - squaredMisses(lines, best) <= SAME_MEETING)
+    return "true";
   if (meeting.kind === "parallel") return "parallel";
   return (meeting.at[1] - vanishingPoint[1]) ** 2 > SAME_HEIGHT * meeting.spread.yy ? "off the horizon" : "beside";
 }

@@ -216,6 +216,22 @@ describe("what lines on paper show", () => {
     expect(lines.map(({ name }) => name)).toEqual(["the upright at A"]);
   });
 
+  it("a line from its very vanishing point on goes through it: no figure is broken", () => {
+    const exercise = readTideOffice();
+    const { place } = judged(exercise, [line("A.foot", "B.foot", A_FOOT, B_FOOT)]).lines[0] ?? { place: [0, 0, 0] };
+    const vanishing: Feet = [place[0] / place[2] / FOOT_M, place[1] / place[2] / FOOT_M];
+    for (const ends of [
+      [vanishing, B_FOOT],
+      [A_FOOT, vanishing],
+    ] as const) {
+      const { lines, eye, remarks } = judged(exercise, [line("A.foot", "B.foot", ends[0], ends[1])]);
+      expect(lines[0]).toMatchObject({ off: false, say: "" });
+      expect([lines[0]?.offMm, lines[0]?.turnedDeg, lines[0]?.allowedMm].every(Number.isFinite)).toBe(true);
+      expect(remarks).toEqual([]);
+      expect(eye.say).not.toMatch(/NaN/);
+    }
+  });
+
   it("with no line at all knows no eye and has nothing to say", () => {
     expect(judged(readTideOffice(), [])).toMatchObject({
       lines: [],
