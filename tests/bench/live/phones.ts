@@ -96,8 +96,8 @@ export async function until(done: () => boolean, mostMs: number): Promise<void> 
 }
 
 /** "p50 12 ms, p95 40 ms, most 55 ms". */
-export function sayTimes(times: readonly number[]): string {
+export function sayTimes(times: readonly number[], digits = 0): string {
   const sorted = [...times].sort((a, b) => a - b);
-  const at = (share: number) => (sorted[Math.ceil(share * sorted.length) - 1] ?? Number.NaN).toFixed(0);
+  const at = (share: number) => (sorted[Math.ceil(share * sorted.length) - 1] ?? Number.NaN).toFixed(digits);
   return `p50 ${at(0.5)} ms, p95 ${at(0.95)} ms, most ${at(1)} ms`;
 }
