@@ -2,6 +2,7 @@ import { randomUUID } from "node:crypto";
 import { betterAuth } from "better-auth";
 import { isAPIError } from "better-auth/api";
 import type { Store } from "../store/store";
+import { knownBrowser, knownCookie } from "./known-browser";
 import { renewSession, SESSION_S } from "./renew-session";
 
 /**
@@ -23,6 +24,8 @@ export type Auth = {
   /** The cookies of a new session; nothing when the two do not belong together. Takes as long either way. */
   readonly signIn: (email: string, password: string) => Promise<SignIn | undefined>;
   readonly whoIs: (headers: Headers) => Promise<SignedIn | undefined>;
+  /** What counts the tries of a browser that has signed in to this account before; nothing for any other. */
+  readonly known: (headers: Headers, email: string) => string | undefined;
   /** The cookies that end the session, which is gone from the store too. */
   readonly signOut: (headers: Headers) => Promise<readonly string[]>;
 };
@@ -68,7 +71,8 @@ export function makeAuth(store: Store, options: AuthOptions): Auth {
     signIn: async (email, password) => {
       try {
         const { headers, response } = await library.api.signInEmail({ body: { email, password }, returnHeaders: true });
-        return { userId: response.user.id, cookies: headers.getSetCookie().map(keptLong) };
+        const known = knownCookie(email.toLowerCase(), options, COOKIE_S);
+        return { userId: response.user.id, cookies: [...headers.getSetCookie().map(keptLong), known] };
       } catch (error) {
         if (isAPIError(error) && error.statusCode < 500) return undefined;
         throw error;
@@ -81,6 +85,7 @@ export function makeAuth(store: Store, options: AuthOptions): Auth {
       const { id, name, role } = found.user;
       return { userId: id, name, role: role === "teacher" ? "teacher" : "student" };
     },
+    known: (headers, email) => knownBrowser(headers, email, options),
     signOut: async (headers) => {
       const answer = await library.api.signOut({ headers, returnHeaders: true });
       return answer.headers.getSetCookie();
