@@ -87,6 +87,7 @@ function bookOf(taken: readonly Taken[], now: string): Gradebook {
   const work = {
     id: "folder",
     title: "Folder",
+    setAt: now,
     dueAt: null,
     counts: "best",
     weight: 1,
