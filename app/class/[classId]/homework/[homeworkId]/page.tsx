@@ -84,11 +84,11 @@ export default async function HomeworkPage({ params }: Props) {
                     key={itemId}
                     handInId={cameLate.handInId}
                     name={`${student.name}, ${itemWords(sheet.items.find(({ id }) => id === itemId))}`}
+                    exercise={itemWords(sheet.items.find(({ id }) => id === itemId))}
                     madeAt={cameLate.madeAt}
                     receivedAt={cameLate.receivedAt}
                     dueAt={student.dueAt}
                     reason={cameLate.inTimeReason}
-                    short
                   />
                 ),
               )}
