@@ -39,7 +39,7 @@ const rules = {
   strictness: null,
   hints: "allowed",
   weight: 1,
-  criteria: [],
+  criteria: [{ name: "Line quality", points: 5 }],
   toWhom: { kind: "all" },
 };
 const homework = (classId: string) => ({
