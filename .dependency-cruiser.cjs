@@ -40,7 +40,7 @@ const APART = ["photo", "draft", "classroom"];
 const ROOMS_WITH_ZOD = ["exercise", "draft", "classroom", "cli"];
 
 /** Programs that only a developer starts, and that may need a developer's packages. */
-const DEVELOPERS_PROGRAMS = [".+\\.mjs$", "photograph(-screens)?\\.ts$"];
+const DEVELOPERS_PROGRAMS = [".+\\.mjs$", "photograph[a-z-]*\\.ts$"];
 
 /** @param {readonly string[]} names */
 const anyOf = (names) => `(${names.join("|")})`;

@@ -6,6 +6,7 @@ import { NextStep } from "./_home/next-step";
 import { Standing } from "./_home/standing";
 import { UnitList } from "./_home/unit-list";
 import { readCourse } from "./_parts/course/course";
+import { SendIfWaiting } from "./_parts/hand-ins/send-if-waiting";
 import { LookSwitch } from "./_parts/look/look-switch";
 import "./_home/home.css";
 
@@ -35,6 +36,7 @@ export default async function Home() {
             is on the paper and what that means on the stage, and learn why.
           </p>
           <NextStep catalogue={catalogue} />
+          <SendIfWaiting />
           <p className="cover-note">
             Nothing to sign up for. Your work stays in this browser. In a class?{" "}
             <Link href="/class" className="plain-link" prefetch={false}>

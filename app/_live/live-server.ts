@@ -1,14 +1,20 @@
 import { type Opened, openClassroom } from "@/app/_server/classroom";
+import type { Subject } from "@/lib/classroom/access/person";
 import { cookieSecret } from "@/lib/classroom/accounts/settings";
+import { type GuessBatches, makeGuessBatches } from "@/lib/classroom/live/guess-batches";
 import { makeLocalHub } from "@/lib/classroom/live/hub";
 import { type LiveRooms, makeLiveRooms } from "@/lib/classroom/live/live-rooms";
 import { makePace, type Pace } from "@/lib/classroom/live/pace";
 import { makePostgresHub } from "@/lib/classroom/live/postgres-hub";
+import { makeVoteSubjects } from "@/lib/classroom/live/vote-subjects";
 import type { Store } from "@/lib/classroom/store/store";
 
 export type Live = {
   readonly rooms: LiveRooms;
+  readonly guesses: GuessBatches;
   readonly pace: Pace;
+  /** Whose class a vote belongs to, as it was a few seconds ago at most. */
+  readonly subjectOf: (voteId: string) => Promise<Subject | undefined>;
   /** What guests' tokens are signed with. */
   readonly secret: string;
 };
@@ -36,7 +42,8 @@ async function open(store: Store): Promise<Live> {
   const rooms = makeLiveRooms(store, hub);
   // A server that is told to stop waits for whoever is still connected, and a phone stays connected.
   for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => void rooms.close().catch(() => {}));
-  return { rooms, pace: makePace(), secret };
+  const guesses = makeGuessBatches(store, rooms.placed);
+  return { rooms, guesses, pace: makePace(), subjectOf: makeVoteSubjects(store), secret };
 }
 
 /** The classroom with its live part, for routes that are not forms. */

@@ -31,7 +31,7 @@ export function FirstRun({ atTheServer }: { readonly atTheServer: boolean }) {
             name: "password",
             label: "Password",
             type: "password",
-            note: "At least 10 letters; a few words do well. Nobody can send you a new one.",
+            note: "At least 10 letters; a few words do well. No letter brings a new one.",
             autoComplete: "new-password",
           },
           ...(atTheServer ? [] : [word]),
@@ -63,6 +63,10 @@ export function WaysIn() {
             { name: "password", label: "Password", type: "password", autoComplete: "current-password" },
           ]}
         />
+        <div className="class-presses">
+          <PressLink href="/class/invited">I was invited to teach here</PressLink>
+          <PressLink href="/class/way-back">I lost my password</PressLink>
+        </div>
       </Part>
     </>
   );

@@ -61,6 +61,11 @@ async function Teacher({ store, userId, name }: Props) {
       <Part id="make" title="A new class" note="It gets a code of six letters, which your students join by.">
         <MakeClass />
       </Part>
+      <Part id="teachers" title="Teachers" note="Invite another one, help a colleague back in, change your password.">
+        <div className="class-presses">
+          <PressLink href="/class/teachers">Teachers and your password</PressLink>
+        </div>
+      </Part>
     </ClassFrame>
   );
 }

@@ -2,6 +2,7 @@ import { join } from "node:path";
 import type { Page } from "@playwright/test";
 import { exercisePoints } from "../exercise/exercise-points";
 import { loadExercises } from "../exercise/load-exercises";
+import type { DrawnClass } from "./photograph-class";
 
 const EXERCISE = "alcove";
 /** How far a student's marks are off, metres of the picture: near enough to look like one's, far enough to be corrected. */
@@ -12,8 +13,8 @@ const CONTROLS_GO_MS = 4000;
 /** Long enough for one window to hear from another. */
 const ANSWER_MS = 800;
 
-/** A screen of the app, and how a page comes to show it. */
-export type Screen = { readonly name: string; readonly show: (page: Page) => Promise<void> };
+/** A screen of the app, and how a page comes to show it; some are of a class that has drawn already. */
+export type Screen = { readonly name: string; readonly show: (page: Page, drawn: DrawnClass) => Promise<void> };
 
 export const SCREENS: readonly Screen[] = [
   { name: "home", show: (page) => open(page, "/") },

@@ -1,8 +1,11 @@
 import { spawn } from "node:child_process";
-import { mkdir } from "node:fs/promises";
+import { mkdir, mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
 import { isAbsolute, join } from "node:path";
 import { type BrowserContext, chromium } from "@playwright/test";
 import { findChromium } from "./find-chromium.mjs";
+import { type DrawnClass, drawClass } from "./photograph-class";
+import { CLASS_SCREENS } from "./photograph-class-screens";
 import { SCREENS, type Screen } from "./photograph-screens";
 import { findFreePort } from "./try-port.mjs";
 import { waitForAnswer } from "./wait-for-answer.mjs";
@@ -21,6 +24,8 @@ const SIZES = [
 
 const LIGHTS = ["paper", "dark"] as const;
 
+const EVERY_SCREEN = [...SCREENS, ...CLASS_SCREENS];
+
 /** The README's pictures: the screen, the size it is shown at, and its file. */
 const README_PICTURES: readonly (readonly [screen: string, size: string, file: string])[] = [
   ["home", "laptop", "home"],
@@ -34,26 +39,38 @@ const README_PICTURES: readonly (readonly [screen: string, size: string, file: s
   ["demonstrate-1-line", "projector", "demonstrate"],
   ["demonstrate-3-notes", "laptop", "notes"],
   ["sheet", "laptop", "sheet"],
+  ["class-5-gradebook", "laptop", "gradebook"],
+  ["class-6-drawing", "laptop", "drawing"],
+  ["class-7-teach-again", "laptop", "teach-again"],
+  ["class-8-live", "projector", "everyone-places-it"],
 ];
 
 async function photograph(folder: string, shots: readonly Shot[]): Promise<number> {
+  const store = await mkdtemp(join(tmpdir(), "plasterline-photographs-"));
+  const drawn = await drawClass(store);
   const port = await findFreePort();
   const address = `http://127.0.0.1:${port}`;
   const server = spawn(
     process.execPath,
     ["node_modules/next/dist/bin/next", "start", "-H", "127.0.0.1", "-p", String(port)],
-    { stdio: "ignore", env: { ...process.env, NEXT_TELEMETRY_DISABLED: "1" } },
+    {
+      stdio: "ignore",
+      env: { ...process.env, NEXT_TELEMETRY_DISABLED: "1", PLASTERLINE_DATA: store, DATABASE_URL: "" },
+    },
   );
   try {
     const answer = await waitForAnswer(address, () => server.exitCode === null);
     if (answer === undefined) throw new Error("The pages could not be served: build them first (npm run build).");
-    return await takeAll(folder, address, shots);
+    return await takeAll(folder, address, shots, drawn);
   } finally {
-    server.kill();
+    const gone = new Promise((resolve) => server.once("close", resolve));
+    server.kill("SIGKILL");
+    await gone;
+    await rm(store, { recursive: true, force: true });
   }
 }
 
-async function takeAll(folder: string, address: string, shots: readonly Shot[]): Promise<number> {
+async function takeAll(folder: string, address: string, shots: readonly Shot[], drawn: DrawnClass): Promise<number> {
   const found = findChromium(process);
   if (found.kind === "misnamed") throw new Error(found.sentence);
   const browser = await chromium.launch({
@@ -69,7 +86,7 @@ async function takeAll(folder: string, address: string, shots: readonly Shot[]):
     });
     await context.addCookies([{ name: "plasterline-look", value: `${light}.${size.look}`, url: address }]);
     const page = await context.newPage();
-    await screen.show(page);
+    await screen.show(page, drawn);
     await page.screenshot({ path: join(folder, `${file}.png`) });
     await context.close();
   }
@@ -85,7 +102,7 @@ type Shot = {
 };
 
 function everyShot(only: string): readonly Shot[] {
-  const screens = SCREENS.filter(({ name }) => name.includes(only));
+  const screens = EVERY_SCREEN.filter(({ name }) => name.includes(only));
   return SIZES.flatMap((size) =>
     LIGHTS.flatMap((light) =>
       screens.map((screen) => ({ screen, size, light, file: `${screen.name}-${size.name}-${light}` })),
@@ -95,7 +112,7 @@ function everyShot(only: string): readonly Shot[] {
 
 function readmeShots(): readonly Shot[] {
   return README_PICTURES.map(([name, at, file]) => {
-    const screen = SCREENS.find((each) => each.name === name);
+    const screen = EVERY_SCREEN.find((each) => each.name === name);
     const size = SIZES.find((each) => each.name === at);
     if (!screen || !size) throw new Error(`There is no screen ${name} of size ${at}.`);
     return { screen, size, light: "paper", file };

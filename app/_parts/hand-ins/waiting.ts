@@ -1,8 +1,8 @@
 import type { MarkSet } from "@/lib/exercise/marks";
 import { isRecord } from "../kept-work/read-attempt";
 import { keysOf, put, type Shelf, take } from "../kept-work/shelf";
+import { WAITING_KEY } from "./waiting-key";
 
-const WAITING_KEY = "plasterline.hand-in.";
 const RECEIPT_KEY = "plasterline.handed-in.";
 const FORMAT = "plasterline.hand-in/1";
 

@@ -11,8 +11,10 @@ import { Closed } from "../closed";
 import { Part } from "../part";
 import { EraseClass, KeepDays } from "./class-care";
 import { ClassList } from "./class-list";
+import { CodeDrawing } from "./code-drawing";
 import { HomeworkPart } from "./homework/homework-part";
 import { MemberRow } from "./member-row";
+import { phoneAddress } from "./phone-address";
 import "./homework/homework.css";
 
 export const metadata: Metadata = { title: "Class" };
@@ -31,15 +33,30 @@ export default async function OneClassPage({ params }: Props) {
   const found = await classWithMembers(store, classId);
   if (!found) notFound();
   const { row, members } = found;
+  const { base, guessed } = phoneAddress(asked);
   return (
     <ClassFrame title={row.title} name={person.name}>
       <ClassPaths classId={classId} here="" />
       <Part
         id="code"
         title="Class code"
-        note="Students open this server's address, choose Class, then Join a class, and write this code."
+        note="Students scan it, or open the address and write the code. Whoever has it can join."
       >
-        <p className="class-code lettering">{row.code}</p>
+        <div className="class-door">
+          <div>
+            <p className="class-code lettering">{row.code}</p>
+            <p>{`${base.replace(/^https?:\/\//, "")}/class/join`}</p>
+            {guessed && (
+              <p className="class-quiet">
+                Other devices reach this computer only when Plasterline was started for the room: npm start -- --lan
+              </p>
+            )}
+          </div>
+          <CodeDrawing
+            text={`${base}/class/join?code=${row.code}`}
+            label={`Code to scan, for ${base}/class/join?code=${row.code}`}
+          />
+        </div>
       </Part>
       <HomeworkPart store={store} classId={classId} />
       <Part id="members" title="Students" note={members.length === 1 ? "1 place" : `${members.length} places`}>

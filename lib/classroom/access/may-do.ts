@@ -13,6 +13,7 @@ export const STANDINGS = [
 export type Standing = (typeof STANDINGS)[number];
 
 const OWN: readonly Standing[] = ["own-teacher"];
+const TEACHERS: readonly Standing[] = ["teacher-elsewhere", "own-teacher"];
 const CLASS: readonly Standing[] = ["classmate", "self-waiting", "self", "own-teacher"];
 const DOER: readonly Standing[] = ["self-waiting", "self"];
 const SEES_WORK: readonly Standing[] = ["self-waiting", "self", "own-teacher"];
@@ -21,8 +22,15 @@ const SEES_RESULT: readonly Standing[] = ["self", "own-teacher"];
 /**
  * Who may do what. `self` is the student whose work or place it is; `self-waiting` the same student while results are still
  * kept back; a `classmate` is another student of the class, or any of its students where it is about nobody in particular.
+ * What is about no class is asked about `SCHOOL`, or about what a teacher owns in it.
  */
 export const MAY = {
+  "make-class": TEACHERS,
+  "see-teachers": TEACHERS,
+  "invite-teacher": TEACHERS,
+  "make-way-back": TEACHERS,
+  "withdraw-word": OWN,
+  "change-password": OWN,
   "see-class": CLASS,
   "change-class": OWN,
   "erase-class": OWN,

@@ -22,3 +22,6 @@ export type Subject = {
   /** Whether its marks and the truth may be shown to the student by now. */
   readonly released?: boolean;
 };
+
+/** What is about no class, and nobody's in particular: no id is empty. */
+export const SCHOOL: Subject = { classId: "", teacherId: "" };

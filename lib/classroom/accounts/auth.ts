@@ -2,9 +2,14 @@ import { randomUUID } from "node:crypto";
 import { betterAuth } from "better-auth";
 import { isAPIError } from "better-auth/api";
 import type { Store } from "../store/store";
+import { knownBrowser, knownCookie } from "./known-browser";
+import { renewSession, SESSION_S } from "./renew-session";
 
-/** A term: a student who comes every week is not asked again within it. */
-const SESSION_S = 120 * 24 * 60 * 60;
+/**
+ * How long a browser keeps the cookie: as long as any does (RFC 6265bis, draft 22, section 5.5: at most 400 days; from memory).
+ * Pages cannot set a cookie while they are drawn, so it is the store that says when a session has not been used for too long.
+ */
+const COOKIE_S = 400 * 24 * 60 * 60;
 
 /** By NIST SP 800-63B-4 (2025), section 3.1.1.2, at least 8 where there is a second proof; here there is none. */
 export const SHORTEST_PASSWORD = 10;
@@ -19,6 +24,8 @@ export type Auth = {
   /** The cookies of a new session; nothing when the two do not belong together. Takes as long either way. */
   readonly signIn: (email: string, password: string) => Promise<SignIn | undefined>;
   readonly whoIs: (headers: Headers) => Promise<SignedIn | undefined>;
+  /** What counts the tries of a browser that has signed in to this account before; nothing for any other. */
+  readonly known: (headers: Headers, email: string) => string | undefined;
   /** The cookies that end the session, which is gone from the store too. */
   readonly signOut: (headers: Headers) => Promise<readonly string[]>;
 };
@@ -41,7 +48,7 @@ export function authOptions({ db, engine }: Pick<Store, "db" | "engine">, { secr
     database: { db, type: engine, transaction: false },
     emailAndPassword: { enabled: true, minPasswordLength: SHORTEST_PASSWORD, maxPasswordLength: LONGEST_PASSWORD },
     user: { additionalFields: { role: { type: "string", required: true, input: false } } },
-    // Pages cannot set a cookie while they are drawn, so a session is not lengthened on the way.
+    // We lengthen it ourselves: the library would want to set a cookie with it, and fail where the store cannot be written.
     session: { expiresIn: SESSION_S, disableSessionRefresh: true },
     advanced: {
       cookiePrefix: "plasterline",
@@ -64,7 +71,8 @@ export function makeAuth(store: Store, options: AuthOptions): Auth {
     signIn: async (email, password) => {
       try {
         const { headers, response } = await library.api.signInEmail({ body: { email, password }, returnHeaders: true });
-        return { userId: response.user.id, cookies: headers.getSetCookie() };
+        const known = knownCookie(email.toLowerCase(), options, COOKIE_S);
+        return { userId: response.user.id, cookies: [...headers.getSetCookie().map(keptLong), known] };
       } catch (error) {
         if (isAPIError(error) && error.statusCode < 500) return undefined;
         throw error;
@@ -73,12 +81,19 @@ export function makeAuth(store: Store, options: AuthOptions): Auth {
     whoIs: async (headers) => {
       const found = await library.api.getSession({ headers });
       if (!found) return undefined;
+      await renewSession(store, found.session);
       const { id, name, role } = found.user;
       return { userId: id, name, role: role === "teacher" ? "teacher" : "student" };
     },
+    known: (headers, email) => knownBrowser(headers, email, options),
     signOut: async (headers) => {
       const answer = await library.api.signOut({ headers, returnHeaders: true });
       return answer.headers.getSetCookie();
     },
   };
+}
+
+/** A session's cookie with the lifetime that the browser shall give it; one that ends a session stays as it is. */
+function keptLong(line: string): string {
+  return line.replace(`Max-Age=${SESSION_S};`, `Max-Age=${COOKIE_S};`);
 }

@@ -7,12 +7,24 @@ export type Limit = { readonly name: string; readonly most: number; readonly sec
 
 const QUARTER_HOUR_S = 15 * 60;
 
-/** Wrong passwords or passphrases for one account: a guesser gets a thousand a day, of some hundred thousand million. */
-export const ACCOUNT_LIMIT: Limit = { name: "account", most: 10, seconds: QUARTER_HOUR_S };
+/** Wrong passwords or passphrases for one account from one address: whoever guesses shuts out only where they sit. */
+export const HERE_LIMIT: Limit = { name: "account-here", most: 10, seconds: QUARTER_HOUR_S };
+/**
+ * The same from all addresses together, where it takes ten that are used up to shut an account to the others: a hundred wrong
+ * ones, which NIST SP 800-63B-4, section 3.2.2, sets as the most in a row (from memory). A guesser with any number of addresses
+ * gets ten thousand a day, of the forty thousand million that a passphrase is drawn from.
+ */
+export const ACCOUNT_LIMIT: Limit = { name: "account", most: 100, seconds: QUARTER_HOUR_S };
+/** Wrong ones in a browser that has signed in to the account before, whatever others try. */
+export const KNOWN_LIMIT: Limit = { name: "account-known", most: 10, seconds: QUARTER_HOUR_S };
 /** The same from one address, behind which a whole class may sit, each mistyping twice. */
 export const ADDRESS_LIMIT: Limit = { name: "address", most: 60, seconds: QUARTER_HOUR_S };
 /** Wrong class codes from one address, of some thirty million. */
 export const CODE_LIMIT: Limit = { name: "code", most: 60, seconds: QUARTER_HOUR_S };
+/** Wrong one-time words from one address, of some ten to the twenty-fifth. */
+export const WORD_LIMIT: Limit = { name: "word", most: 30, seconds: QUARTER_HOUR_S };
+/** Folders of marks that one address has graded: each may keep the server busy for a second. */
+export const FOLDER_LIMIT: Limit = { name: "folder", most: 60, seconds: QUARTER_HOUR_S };
 /** New students from one address: several classes at once, and no more work than the server can do. */
 export const JOIN_LIMIT: Limit = { name: "join", most: 200, seconds: QUARTER_HOUR_S };
 

@@ -24,16 +24,21 @@ export function fillCell(rows: CellRows, now: string): Cell {
   const graded = counting?.score ?? null;
   const state = stateOf(rows, graded, dueAt !== null && now > dueAt);
   const own = override ? override.score : graded;
+  const cameLate = counting !== undefined && dueAt !== null && counting.receivedAt > dueAt;
+  const inTimeReason = cameLate ? counting.inTimeReason : null;
   return {
     itemId,
     memberId,
     state,
     score: state === "scored" ? own : state === "missing" ? 0 : null,
     graded,
-    late: counting !== undefined && dueAt !== null && counting.receivedAt > dueAt,
+    late: cameLate && inTimeReason === null,
+    inTimeReason,
     attempts: attempts.length,
     handInId: counting?.id ?? null,
     receivedAt: counting?.receivedAt ?? null,
+    madeAt: counting?.madeAt ?? null,
+    dueAt,
     override: override ? { score: override.score, reason: override.reason, at: override.at } : null,
     points: work.criteria.map(({ name }) => rows.points.find(({ criterion }) => criterion === name)?.points ?? null),
   };
@@ -41,8 +46,9 @@ export function fillCell(rows: CellRows, now: string): Cell {
 
 function stateOf({ work, arrangement, override }: CellRows, graded: number | null, isDue: boolean): CellState {
   if (arrangement?.excused) return "excused";
-  if (override || graded !== null) return "scored";
+  if (override) return "scored";
   if (!work.toAll && !arrangement?.assigned) return "not-set";
+  if (graded !== null) return "scored";
   return isDue ? "missing" : "waiting";
 }
 

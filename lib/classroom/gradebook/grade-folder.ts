@@ -80,11 +80,14 @@ function bookOf(taken: readonly Taken[], now: string): Gradebook {
       memberId: key(name),
       score,
       receivedAt: now,
+      madeAt: null,
+      inTimeReason: null,
     }),
   );
   const work = {
     id: "folder",
     title: "Folder",
+    setAt: now,
     dueAt: null,
     counts: "best",
     weight: 1,

@@ -28,12 +28,13 @@ export function gradebookCsv({ work, rows }: Gradebook): string {
 }
 
 /** What there is to know of a cell beside its score, in words; empty for a plain score of one attempt. */
-export function sayCell({ state, late, attempts, override, graded }: Cell): string {
+export function sayCell({ state, late, inTimeReason, attempts, override, graded }: Cell): string {
   const parts = [
     state === "missing" ? "missing" : "",
     state === "excused" ? "excused" : "",
     state === "not-set" ? "not set" : "",
     late ? "late" : "",
+    inTimeReason === null ? "" : `counted as in time: ${inTimeReason}`,
     attempts > 1 ? `${attempts} attempts` : "",
     override ? `by hand${graded === null ? "" : `, was ${Math.round(graded)}`}: ${override.reason}` : "",
   ];

@@ -15,7 +15,8 @@ export type Column = {
 export type Work = {
   readonly id: string;
   readonly title: string;
-  /** ISO 8601. */
+  /** ISO 8601, as all times here. */
+  readonly setAt: string;
   readonly dueAt: string | null;
   readonly counts: HomeworkTable["counts"];
   readonly weight: number;
@@ -43,6 +44,10 @@ export type Attempt = {
   readonly score: number | null;
   /** By the server's clock, ISO 8601. */
   readonly receivedAt: string;
+  /** By the student's own clock, which nothing goes by; null where nobody knows. */
+  readonly madeAt: string | null;
+  /** Why the teacher counts it as in time though it came late; null where nobody said so. */
+  readonly inTimeReason: string | null;
 };
 
 export type Override = {
@@ -84,12 +89,17 @@ export type Cell = {
   readonly score: number | null;
   /** The program's own score of the attempt that counts, beside an override. */
   readonly graded: number | null;
-  /** The attempt that counts came after it was due. */
+  /** The attempt that counts came after it was due, and nobody has counted it as in time. */
   readonly late: boolean;
+  /** Why the attempt that counts, which came late, counts as in time; null for any other. */
+  readonly inTimeReason: string | null;
   readonly attempts: number;
   /** The attempt that counts. */
   readonly handInId: string | null;
   readonly receivedAt: string | null;
+  readonly madeAt: string | null;
+  /** When it was due for this student. */
+  readonly dueAt: string | null;
   readonly override: { readonly score: number; readonly reason: string; readonly at: string } | null;
   /** Points by the teacher's own criteria, in their order; null where not given yet. */
   readonly points: readonly (number | null)[];

@@ -19,12 +19,18 @@ export async function readGradebook({ db }: Store, classId: string): Promise<Gra
     .execute();
   // An empty list is no SQL.
   const sets = ["", ...homework.map(({ id }) => id)];
-  const items = await db.selectFrom("homework_item").selectAll().where("homework_id", "in", sets).execute();
+  const items = await db
+    .selectFrom("homework_item")
+    .selectAll()
+    .where("homework_id", "in", sets)
+    .where("taken_out_at", "is", null)
+    .execute();
   const ids = ["", ...items.map(({ id }) => id)];
   const arrangements = await db.selectFrom("homework_member").selectAll().where("homework_id", "in", sets).execute();
   const attempts = await db
     .selectFrom("hand_in")
     .select(["id", "item_id as itemId", "member_id as memberId", "score", "received_at as receivedAt"])
+    .select(["made_at as madeAt", "in_time_reason as inTimeReason"])
     .where("item_id", "in", ids)
     .execute();
   const overrides = await db.selectFrom("override").selectAll().where("item_id", "in", ids).execute();
@@ -35,6 +41,7 @@ export async function readGradebook({ db }: Store, classId: string): Promise<Gra
       .map((each) => ({
         id: each.id,
         title: each.title,
+        setAt: each.created_at,
         dueAt: each.due_at,
         counts: each.counts,
         weight: each.weight,

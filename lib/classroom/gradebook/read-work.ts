@@ -3,7 +3,7 @@ import { readExercise } from "../../exercise/read-exercise";
 import type { Grade } from "../../grading/grade";
 import type { Subject } from "../access/person";
 import type { Store } from "../store/store";
-import type { Cell, Criterion, Work } from "./gradebook";
+import type { Cell, Criterion } from "./gradebook";
 import { makeGradebook } from "./make-gradebook";
 import { readGradebook, titleOf } from "./read-gradebook";
 import { type Remark, readRemark } from "./remarks";
@@ -20,6 +20,11 @@ export type OpenedWork = {
   readonly grade: Grade;
   readonly score: number | null;
   readonly receivedAt: string;
+  /** By the student's own clock. */
+  readonly madeAt: string;
+  /** Whether this attempt came in after it was due, and why it counts as in time all the same. */
+  readonly cameLate: boolean;
+  readonly inTimeReason: string | null;
   readonly remark: Remark;
   readonly criteria: readonly Criterion[];
   readonly cell: Cell;
@@ -62,7 +67,8 @@ export async function readWork(store: Store, handInId: string, now: string): Pro
       classId: found.classId,
       teacherId: found.teacherId,
       memberId: found.member_id,
-      released: found.feedback === "at-once" || isPast(rows.arrangements, work, found.member_id, now),
+      // Homework kept back until it is due, and never due, is kept back.
+      released: found.feedback === "at-once" || (cell.dueAt !== null && now > cell.dueAt),
     },
     name: found.name,
     homeworkId: found.homeworkId,
@@ -72,6 +78,9 @@ export async function readWork(store: Store, handInId: string, now: string): Pro
     grade: JSON.parse(found.grade) as Grade,
     score: found.score,
     receivedAt: found.received_at,
+    madeAt: found.made_at,
+    cameLate: cell.dueAt !== null && found.received_at > cell.dueAt,
+    inTimeReason: found.in_time_reason,
     remark: await readRemark(store, handInId),
     criteria: work.criteria,
     cell,
@@ -80,16 +89,4 @@ export async function readWork(store: Store, handInId: string, now: string): Pro
       .sort((a, b) => (a.receivedAt < b.receivedAt ? -1 : 1))
       .map(({ id, score }) => ({ id, score })),
   };
-}
-
-/** Homework kept back until it is due, and never due, is kept back. */
-function isPast(
-  arrangements: readonly { readonly homeworkId: string; readonly memberId: string; readonly dueAt: string | null }[],
-  work: Work,
-  memberId: string,
-  now: string,
-): boolean {
-  const own = arrangements.find((each) => each.homeworkId === work.id && each.memberId === memberId);
-  const dueAt = own?.dueAt ?? work.dueAt;
-  return dueAt !== null && now > dueAt;
 }

@@ -1,7 +1,9 @@
 import { createHash } from "node:crypto";
+import type { Kysely } from "kysely";
 import type { Strictness } from "../../exercise/exercise";
 import type { Grade } from "../../grading/grade";
 import type { Store } from "../store/store";
+import type { Tables } from "../store/tables";
 import { type Written, write } from "../store/write";
 import { breathe } from "./breathe";
 import { gradeAgain, type Measure, readMeasure } from "./grade-again";
@@ -54,6 +56,19 @@ export async function previewRegrade(store: Store, regrade: Regrade): Promise<Pr
   return (await work(store, regrade)).preview;
 }
 
+/** A regrade that was worked out: what would come of it, and how to write it inside a transaction. */
+type PreparedRegrade = {
+  readonly preview: Preview;
+  /** False, with nothing written, where something came in since: it would be left by the old measure. */
+  readonly put: (all: Kysely<Tables>, engineVersion: string) => Promise<boolean>;
+};
+
+/** Works a regrade out, to be written with other changes or not at all. */
+export async function prepareRegrade(store: Store, regrade: Regrade): Promise<PreparedRegrade> {
+  const worked = await work(store, regrade);
+  return { preview: worked.preview, put: (all, engineVersion) => put(all, regrade, worked, engineVersion) };
+}
+
 /**
  * Writes what was previewed: scores, grades, and what the homework now asks, all or nothing. Nothing is written if it would
  * come out otherwise than by `seal`. `engineVersion` is noted with every attempt.
@@ -64,31 +79,37 @@ export async function applyRegrade(
   seal: string,
   engineVersion: string,
 ): Promise<Written<Preview> | typeof CHANGED> {
-  const { preview, graded, strictness, files } = await work(store, regrade);
-  if (preview.seal !== seal) return CHANGED;
-  const written = await write(store, async (all) => {
-    const there = await all
-      .selectFrom("hand_in")
-      .innerJoin("homework_item", "homework_item.id", "hand_in.item_id")
-      .select("hand_in.id")
-      .where("homework_item.homework_id", "=", regrade.homeworkId)
-      .execute();
-    // Work that came in while the rest was graded would be left by the old measure.
-    if (there.length !== preview.all) return false;
-    for (const { id, grade, exercise } of graded)
-      await all
-        .updateTable("hand_in")
-        .set({ score: grade.score, grade: JSON.stringify(grade), exercise, engine_version: engineVersion })
-        .where("id", "=", id)
-        .execute();
-    if (regrade.strictness !== "as-set")
-      await all.updateTable("homework").set({ strictness }).where("id", "=", regrade.homeworkId).execute();
-    for (const [id, exercise] of files)
-      await all.updateTable("homework_item").set({ exercise }).where("id", "=", id).execute();
-    return true;
-  });
+  const prepared = await prepareRegrade(store, regrade);
+  if (prepared.preview.seal !== seal) return CHANGED;
+  const written = await write(store, (all) => prepared.put(all, engineVersion));
   if (!written.ok) return written;
-  return written.value ? { ok: true, value: preview } : CHANGED;
+  return written.value ? { ok: true, value: prepared.preview } : CHANGED;
+}
+
+async function put(
+  all: Kysely<Tables>,
+  regrade: Regrade,
+  { preview, graded, strictness, files }: Worked,
+  engineVersion: string,
+): Promise<boolean> {
+  const there = await all
+    .selectFrom("hand_in")
+    .innerJoin("homework_item", "homework_item.id", "hand_in.item_id")
+    .select("hand_in.id")
+    .where("homework_item.homework_id", "=", regrade.homeworkId)
+    .execute();
+  if (there.length !== preview.all) return false;
+  for (const { id, grade, exercise } of graded)
+    await all
+      .updateTable("hand_in")
+      .set({ score: grade.score, grade: JSON.stringify(grade), exercise, engine_version: engineVersion })
+      .where("id", "=", id)
+      .execute();
+  if (regrade.strictness !== "as-set")
+    await all.updateTable("homework").set({ strictness }).where("id", "=", regrade.homeworkId).execute();
+  for (const [id, exercise] of files)
+    await all.updateTable("homework_item").set({ exercise }).where("id", "=", id).execute();
+  return true;
 }
 
 async function work({ db }: Store, { homeworkId, strictness, course }: Regrade): Promise<Worked> {

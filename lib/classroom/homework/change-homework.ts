@@ -2,6 +2,8 @@ import { randomUUID } from "node:crypto";
 import { type No, no } from "../accounts/answer";
 import type { Store } from "../store/store";
 import { type Written, write } from "../store/write";
+import { judgeLateness } from "./judge-lateness";
+import { lockHomework } from "./lock-homework";
 import type { HomeworkSet } from "./set-homework";
 
 /** Sets the same work to a class once more, to all in it, with a due date of its own; nothing of the first changes. */
@@ -15,7 +17,12 @@ export async function reuseHomework(
   if (!before) return no("gone", "This homework is there no more. Load the page anew.");
   if (before.feedback === "after-due" && dueAt === null)
     return no("no-date", "Corrections are shown after the due date here, so choose one.");
-  const items = await store.db.selectFrom("homework_item").selectAll().where("homework_id", "=", homeworkId).execute();
+  const items = await store.db
+    .selectFrom("homework_item")
+    .selectAll()
+    .where("homework_id", "=", homeworkId)
+    .where("taken_out_at", "is", null)
+    .execute();
   const id = randomUUID();
   const put = await write(store, async (all) => {
     await all
@@ -51,7 +58,7 @@ export async function archiveHomework(store: Store, homeworkId: string, archived
 
 export type StudentTerms = { readonly dueAt: string | null; readonly excused: boolean };
 
-/** Agrees with one student on another due date (null for that of all), or excuses them. Work already in stays as late or not. */
+/** Agrees with one student on another due date (null for that of all), or excuses them. Work already in is judged by it. */
 export async function agreeTerms(
   store: Store,
   homeworkId: string,
@@ -60,10 +67,12 @@ export async function agreeTerms(
 ): Promise<Written<void>> {
   const terms = { due_at: dueAt, excused: excused ? (1 as const) : (0 as const) };
   return write(store, async (all) => {
+    await lockHomework(all, store.engine, homeworkId, "alone");
     await all
       .insertInto("homework_member")
       .values({ homework_id: homeworkId, member_id: memberId, ...terms, assigned: 0 })
       .onConflict((clash) => clash.columns(["homework_id", "member_id"]).doUpdateSet(terms))
       .execute();
+    await judgeLateness(all, homeworkId, memberId);
   });
 }

@@ -32,7 +32,7 @@ export async function deskOf(
 ): Promise<Desk | undefined> {
   const found = await findItem(store.db, itemId);
   const memberId = found && placeIn(person, found.homework.class_id);
-  if (!found || memberId === undefined) return undefined;
+  if (!found || memberId === undefined || found.item.taken_out_at !== null) return undefined;
   const { homework, item } = found;
   const terms = await findTerms(store.db, homework.id, memberId);
   const subject = workSubject(found, memberId, terms, now);

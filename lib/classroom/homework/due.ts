@@ -1,4 +1,4 @@
-import type { HomeworkMemberTable, HomeworkTable } from "../store/tables";
+import type { HandInTable, HomeworkMemberTable, HomeworkTable } from "../store/tables";
 
 type Homework = Readonly<Pick<HomeworkTable, "due_at" | "to_whom" | "feedback">>;
 /** What is agreed with one student; nothing where nothing was. */
@@ -17,6 +17,17 @@ export function isSetTo(homework: Homework, terms: Terms): boolean {
 /** Whether work that comes in now is late, by the server's clock; at the very moment it is due it is not. */
 export function isLate(due: string | null, now: Date): boolean {
   return due !== null && now.getTime() > Date.parse(due);
+}
+
+/**
+ * Whether what came in counts as late: by when the server received it, for a browser's clock is not believed. Never where the
+ * teacher has counted it as in time.
+ */
+export function countsLate(
+  due: string | null,
+  { received_at, in_time_reason }: Readonly<Pick<HandInTable, "received_at" | "in_time_reason">>,
+): boolean {
+  return in_time_reason === null && isLate(due, new Date(received_at));
 }
 
 /** Whether this student may see marks and the truth by now. Work kept back without a due date stays kept back. */

@@ -14,9 +14,11 @@ export async function habitsHeld(
   const rows = await db
     .selectFrom("hand_in")
     .innerJoin("member", "member.id", "hand_in.member_id")
+    .innerJoin("homework_item", "homework_item.id", "hand_in.item_id")
     .select(["hand_in.item_id", "hand_in.member_id", "hand_in.grade"])
     .where("member.class_id", "=", classId)
     .where("member.removed", "=", 0)
+    .where("homework_item.taken_out_at", "is", null)
     .orderBy("hand_in.received_at")
     .orderBy("hand_in.id")
     .execute();

@@ -5,11 +5,13 @@ import { type No, no } from "../accounts/answer";
 import type { Store } from "../store/store";
 import type { HandInTable, Tables } from "../store/tables";
 import { write } from "../store/write";
-import { dueAt, isLate, isSetTo } from "./due";
+import { countsLate, isSetTo } from "./due";
 import { ENGINE_VERSION } from "./engine-version";
 import { exerciseFor } from "./exercise-for";
 import { findItem, findTerms } from "./find-homework";
+import { lockHomework } from "./lock-homework";
 import { type Receipt, receiptOf } from "./receipt";
+import { trustedMarks } from "./trusted-marks";
 
 /** The most that one set of marks may take, in characters of JSON: ten times the longest exercise's. */
 const LONGEST_MARKS = 64 * 1024;
@@ -36,6 +38,9 @@ export async function handIn(
   if (!found) return no("gone", "This homework is there no more. Save your marks and show them to your teacher.");
   const { homework, item } = found;
   const terms = await findTerms(store.db, homework.id, memberId);
+  // What is here stays acknowledged, whatever has become of the homework since.
+  const again = await receiptOf(store.db, { homework, item, memberId, terms }, now, id);
+  if (again) return { ok: true, receipt: again };
   if (!isSetTo(homework, terms)) return no("not-yours", "This homework was not set to you.");
   const given = exerciseFor(item, homework, memberId);
   if (!given) return no("gone", "The exercise cannot be read any more. Save your marks and show them to your teacher.");
@@ -43,14 +48,14 @@ export async function handIn(
   if (JSON.stringify(sent ?? null).length > LONGEST_MARKS) return no("too-long", "These are too many marks at once.");
   const reading = readMarksJson(sent);
   if (!reading.ok) return no("bad-marks", `These marks cannot be read: ${reading.problems[0]?.message ?? "unclear"}.`);
-  const { marks } = reading;
+  const marks = trustedMarks(exercise, reading.marks);
   if (marks.exercise !== exercise.id || (marks.version ?? exercise.version) !== exercise.version)
     return no("bad-marks", "These marks belong to another exercise. Save them and show them to your teacher.");
   if (marks.marks.length === 0 || unaskedMark(exercise, marks) !== null)
     return no("bad-marks", "These marks are not those that the exercise asks for.");
   // The sheet's own scale: at another, the hand would be allowed more.
   const grade = gradeMarks(exercise, { ...marks, scale: exercise.scale });
-  const row: HandInTable = {
+  const row: NewRow = {
     id,
     item_id: itemId,
     member_id: memberId,
@@ -61,24 +66,34 @@ export async function handIn(
     engine_version: ENGINE_VERSION,
     made_at: madeAt,
     received_at: now.toISOString(),
-    late: isLate(dueAt(homework, terms), now) ? 1 : 0,
+    in_time_reason: null,
   };
-  const put = await write(store, (all) => putOnce(all, store, row, homework.attempts));
+  const put = await write(store, (all) => putOnce(all, store, homework.id, row));
   if (!put.ok) return put;
   if (put.value === "others") return no("not-yours", "This hand-in is not yours.");
+  if (put.value === "taken-out")
+    return no(
+      "gone",
+      "Your teacher has taken this exercise out of the homework. Save your marks and show them to your teacher.",
+    );
   if (put.value === "none-left")
     return no("no-attempt-left", "You have used all attempts at this exercise, so this one does not count.");
   const receipt = await receiptOf(store.db, { homework, item, memberId, terms }, now, id);
   return receipt ? { ok: true, receipt } : no("gone", "What you handed in was erased meanwhile.");
 }
 
-/** Puts a hand-in down unless it is there, or the attempts are used up. */
+/** Whether it is late is found out where it is put down: a date that is changed meanwhile counts. */
+type NewRow = Omit<HandInTable, "late">;
+
+/** Puts a hand-in down unless it is there, the exercise was taken out, or the attempts are used up. */
 async function putOnce(
   all: Kysely<Tables>,
   { engine }: Store,
-  row: HandInTable,
-  attempts: number,
-): Promise<"kept" | "others" | "none-left"> {
+  homeworkId: string,
+  row: NewRow,
+): Promise<"kept" | "others" | "taken-out" | "none-left"> {
+  // First of all, as a change does: two that wait for each other's rows would never end.
+  const homework = await lockHomework(all, engine, homeworkId, "together");
   const student = all.selectFrom("member").select("id").where("id", "=", row.member_id);
   // Two windows that hand in at once take turns, or both would find the last attempt free; SQLite has one writer anyway.
   await (engine === "postgres" ? student.forUpdate() : student).execute();
@@ -88,6 +103,13 @@ async function putOnce(
     .where("id", "=", row.id)
     .executeTakeFirst();
   if (there) return there.item_id === row.item_id && there.member_id === row.member_id ? "kept" : "others";
+  const item = await all
+    .selectFrom("homework_item")
+    .select("taken_out_at")
+    .where("id", "=", row.item_id)
+    .executeTakeFirst();
+  if (!homework || !item || item.taken_out_at !== null) return "taken-out";
+  const { attempts } = homework;
   const { count } = await all
     .selectFrom("hand_in")
     .select((row_) => row_.fn.countAll<number | string>().as("count"))
@@ -95,9 +117,11 @@ async function putOnce(
     .where("member_id", "=", row.member_id)
     .executeTakeFirstOrThrow();
   if (attempts > 0 && Number(count) >= attempts) return "none-left";
+  const own = await findTerms(all, homework.id, row.member_id);
+  const late = countsLate(own?.due_at ?? homework.due_at, row) ? 1 : 0;
   const put = await all
     .insertInto("hand_in")
-    .values(row)
+    .values({ ...row, late })
     .onConflict((clash) => clash.column("id").doNothing())
     .returning("id")
     .executeTakeFirst();

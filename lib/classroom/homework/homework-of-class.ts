@@ -14,7 +14,12 @@ export type HomeworkRow = Readonly<HomeworkTable> & {
 export async function homeworkOfClass({ db }: Store, classId: string): Promise<readonly HomeworkRow[]> {
   const set = await db.selectFrom("homework").selectAll().where("class_id", "=", classId).execute();
   const ids = ["", ...set.map(({ id }) => id)];
-  const items = await db.selectFrom("homework_item").selectAll().where("homework_id", "in", ids).execute();
+  const items = await db
+    .selectFrom("homework_item")
+    .selectAll()
+    .where("homework_id", "in", ids)
+    .where("taken_out_at", "is", null)
+    .execute();
   const terms = await db.selectFrom("homework_member").selectAll().where("homework_id", "in", ids).execute();
   const members = await membersOf({ db }, classId);
   const handIns = await db
@@ -42,6 +47,16 @@ export type WorkCell = {
   readonly times: number;
   readonly lastAt: string | null;
   readonly late: boolean;
+  /** The last of it that came in after it was due, whether it was counted as in time or not. */
+  readonly cameLate: CameLate | null;
+};
+
+/** Work that came in late: when it was made, by the student's own clock, and what the teacher made of it. */
+export type CameLate = {
+  readonly handInId: string;
+  readonly madeAt: string;
+  readonly receivedAt: string;
+  readonly inTimeReason: string | null;
 };
 
 export type StudentRow = {
@@ -67,11 +82,16 @@ export async function homeworkSheet(
   homework: Readonly<HomeworkTable>,
   now = new Date(),
 ): Promise<HomeworkSheet> {
-  const items = await db.selectFrom("homework_item").selectAll().where("homework_id", "=", homework.id).execute();
+  const items = await db
+    .selectFrom("homework_item")
+    .selectAll()
+    .where("homework_id", "=", homework.id)
+    .where("taken_out_at", "is", null)
+    .execute();
   const terms = await db.selectFrom("homework_member").selectAll().where("homework_id", "=", homework.id).execute();
   const handIns = await db
     .selectFrom("hand_in")
-    .select(["item_id", "member_id", "received_at", "late"])
+    .select(["id", "item_id", "member_id", "made_at", "received_at", "late", "in_time_reason"])
     .where("item_id", "in", ["", ...items.map(({ id }) => id)])
     .orderBy("received_at")
     .execute();
@@ -89,7 +109,21 @@ export async function homeworkSheet(
       cells: placed.map(({ id }) => {
         const rows = handIns.filter((row) => row.item_id === id && row.member_id === member.id);
         const last = rows.at(-1);
-        return { itemId: id, times: rows.length, lastAt: last?.received_at ?? null, late: last?.late === 1 };
+        const late = rows.filter(({ received_at }) => isLate(due, new Date(received_at))).at(-1);
+        return {
+          itemId: id,
+          times: rows.length,
+          lastAt: last?.received_at ?? null,
+          late: last?.late === 1,
+          cameLate: late
+            ? {
+                handInId: late.id,
+                madeAt: late.made_at,
+                receivedAt: late.received_at,
+                inTimeReason: late.in_time_reason,
+              }
+            : null,
+        };
       }),
     };
   };

@@ -15,11 +15,19 @@ const LONGEST_FILE = 1024 * 1024;
 const MOST_ITEMS = 30;
 const MOST_CRITERIA = 12;
 
-const chosen = z.discriminatedUnion("source", [
+const LONGEST_REASON = 500;
+
+const sources = [
   z.strictObject({ source: z.literal("course"), exerciseId: z.string().min(1).max(200), weight }),
   z.strictObject({ source: z.literal("variant"), unit: z.enum(UNITS), level: z.int().min(1).max(5), weight }),
   z.strictObject({ source: z.literal("own"), text: z.string().max(LONGEST_FILE, "The file is too long."), weight }),
-]);
+] as const;
+const chosen = z.discriminatedUnion("source", [...sources]);
+/** An exercise that is in the homework already, or was. */
+const kept = z.strictObject({ source: z.literal("kept"), itemId: id, weight });
+
+const itemsOf = <Item extends z.ZodType>(item: Item) =>
+  z.array(item).min(1, "Choose at least one exercise.").max(MOST_ITEMS, `${MOST_ITEMS} exercises are the most.`);
 
 const criterion = z.strictObject({
   name: z.string().trim().min(1, "Give each criterion a name.").max(80, "A criterion's name has at most 80 letters."),
@@ -35,13 +43,8 @@ const toWhom = z.discriminatedUnion("kind", [
   z.strictObject({ kind: z.literal("habit"), habit: z.string().min(1, "Choose a habit.").max(100) }),
 ]);
 
-export const SetHomeworkRequest = z.strictObject({
-  classId: id,
+const rules = {
   title: z.string().max(100, "A title has at most 100 letters."),
-  items: z
-    .array(chosen)
-    .min(1, "Choose at least one exercise.")
-    .max(MOST_ITEMS, `${MOST_ITEMS} exercises are the most.`),
   dueAt: due,
   attempts: z
     .int("Write a whole number of attempts, or nothing.")
@@ -54,8 +57,30 @@ export const SetHomeworkRequest = z.strictObject({
   weight,
   criteria: z.array(criterion).max(MOST_CRITERIA, `${MOST_CRITERIA} criteria are the most.`),
   toWhom,
-});
+};
+
+export const SetHomeworkRequest = z.strictObject({ classId: id, items: itemsOf(chosen), ...rules });
 export type SetHomework = z.infer<typeof SetHomeworkRequest>;
+
+export const ChangeHomeworkRequest = z.strictObject({
+  homeworkId: id,
+  items: itemsOf(z.discriminatedUnion("source", [...sources, kept])),
+  ...rules,
+  /** What the teacher was told would come of it and agreed to: drawings hidden, and the seal of the scores shown. */
+  agreed: z.strictObject({ hides: z.int().min(0), seal: z.string().max(64).nullable() }),
+});
+export type ChangeHomework = z.infer<typeof ChangeHomeworkRequest>;
+
+export const CountInTimeRequest = z.strictObject({
+  handInId: id,
+  /** Null has it count as late again. */
+  reason: z
+    .string()
+    .trim()
+    .min(1, "Write the reason: the student sees it, and so do you next year.")
+    .max(LONGEST_REASON, `A reason has at most ${LONGEST_REASON} letters.`)
+    .nullable(),
+});
 
 export const ReuseHomeworkRequest = z.strictObject({ homeworkId: id, classId: id, dueAt: due });
 export const ArchiveHomeworkRequest = z.strictObject({ homeworkId: id, archived: z.boolean() });

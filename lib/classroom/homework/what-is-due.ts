@@ -52,7 +52,12 @@ async function workOf({ db }: Store, memberId: string, now = new Date()): Promis
   const terms = new Map(agreed.map((row) => [row.homework_id, row]));
   const mine = set.filter((homework) => isSetTo(homework, terms.get(homework.id)));
   const ids = ["", ...mine.map(({ id }) => id)];
-  const items = await db.selectFrom("homework_item").selectAll().where("homework_id", "in", ids).execute();
+  const items = await db
+    .selectFrom("homework_item")
+    .selectAll()
+    .where("homework_id", "in", ids)
+    .where("taken_out_at", "is", null)
+    .execute();
   const handIns = await db
     .selectFrom("hand_in")
     .select(["id", "item_id", "score", "late", "received_at"])

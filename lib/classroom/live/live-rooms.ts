@@ -9,14 +9,17 @@ const PAUSE_MS = 200;
 /** What is sent to one who looks: lines of an event stream, as https://html.spec.whatwg.org/multipage/server-sent-events.html has them. */
 export type Looker = {
   readonly send: (lines: string) => void;
+  /** Whether to be told of every mark that comes in; else only when the vote moves. */
+  readonly counts: boolean;
   /** The server stops: a stream that stays open would keep it from it. */
   readonly end: () => void;
 };
 
 export type LiveRooms = {
   /**
-   * Sends the whole state of a vote at once, unless it is the one last seen, and each new one as it comes. Returns how to leave,
-   * or null where too many look already, and when the server stops.
+   * Sends the whole state of a vote at once, unless it is the one last seen, and each new one as it comes: those with more
+   * marks than before only to who `counts`. Returns how to leave, or null where too many look already, and when the server
+   * stops.
    */
   readonly enter: (voteId: string, lastSeen: string | null, looker: Looker) => (() => void) | null;
   /** A guess was kept: those who look are told, soon and together. */
@@ -93,15 +96,17 @@ export function makeLiveRooms(store: Store, hub: Hub): LiveRooms {
 
 function openRoom(store: Store, hub: Hub, voteId: string): Room {
   const looking = new Set<Looker>();
-  let latest: { version: string; event: string } | null = null;
+  let latest: { version: string; stage: string; event: string } | null = null;
   const look = coalesce(async () => {
     const state = await liveState(store, voteId).catch(() => null);
     // A store that cannot be reached just now says nothing; the heartbeat looks again.
     if (!state) return;
     const version = versionOf(state);
     if (latest?.version === version) return;
-    latest = { version, event: `id: ${version}\ndata: ${JSON.stringify(state)}\n\n` };
-    for (const { send } of [...looking]) send(latest.event);
+    const stage = versionOf({ ...state, placed: 0 });
+    const moved = latest?.stage !== stage;
+    latest = { version, stage, event: `id: ${version}\ndata: ${JSON.stringify(state)}\n\n` };
+    for (const { send, counts } of [...looking]) if (moved || counts) send(latest.event);
   }, PAUSE_MS);
   const stopHearing = hub.hear(voteId, look.call);
   const heart = setInterval(() => {

@@ -3,7 +3,6 @@ import type { Place } from "./cloud";
 import { findVote, nextCode } from "./find-vote";
 import { thawExercise } from "./freeze-exercise";
 import { judgeGuesses } from "./judge-guesses";
-import { countGuesses } from "./put-guess";
 import type { VoteStage } from "./vote-stage";
 
 /** All that the phones and the projector are sent as it happens. Of anybody's guess there is nothing in it. */
@@ -17,17 +16,36 @@ export type LiveState = VoteStage & {
   readonly next: string | null;
 };
 
-/** What a vote is at this moment; null when there is none any more. */
+/** What a vote is at this moment; null when there is none any more. The exercise it carries is read only to tell the truth. */
 export async function liveState(store: Store, voteId: string): Promise<LiveState | null> {
-  const found = await findVote(store, voteId);
-  if (!found) return null;
+  const now = await store.db
+    .selectFrom("vote")
+    .select(({ selectFrom }) => [
+      "round",
+      "state",
+      selectFrom("guess")
+        .select((guess) => guess.fn.countAll<number | string>().as("count"))
+        .whereRef("guess.vote_id", "=", "vote.id")
+        .whereRef("guess.round", "=", "vote.round")
+        .as("placed"),
+    ])
+    .where("id", "=", voteId)
+    .executeTakeFirst();
+  if (!now) return null;
+  const open = {
+    round: now.round,
+    state: now.state,
+    placed: Number(now.placed),
+    truth: null,
+    toleranceMm: null,
+    next: null,
+  };
+  const found = now.state === "closed" ? await findVote(store, voteId) : undefined;
+  if (!found) return open;
   const { vote } = found;
-  const { round, state, point } = vote;
-  const placed = await countGuesses(store, voteId, round);
-  if (state !== "closed") return { round, state, placed, truth: null, toleranceMm: null, next: null };
-  const judged = judgeGuesses(thawExercise(vote.exercise), point, []);
+  const judged = judgeGuesses(thawExercise(vote.exercise), vote.point, []);
   const next = await nextCode(store, vote);
-  return { round, state, placed, truth: judged?.truth ?? null, toleranceMm: judged?.toleranceMm ?? null, next };
+  return { ...open, truth: judged?.truth ?? null, toleranceMm: judged?.toleranceMm ?? null, next };
 }
 
 /** What tells two states apart, short enough to be an event's id. */

@@ -42,9 +42,23 @@ export async function connectSqlite(folder: string): Promise<Connection> {
 export async function readSqlite(folder: string): Promise<Connection> {
   const open = await loadSqlite();
   if (!open) return { ok: false, refusal: refusal("no-sqlite") };
-  const file = join(folder, FILE);
-  if (!existsSync(file)) return { ok: false, refusal: refusal("nothing") };
-  return { ok: true, store: storeOf(open(file, { readonly: true, timeout: BUSY_MS }), folder, () => {}) };
+  if (!isSqliteThere(folder)) return { ok: false, refusal: refusal("nothing") };
+  return { ok: true, store: storeOf(open(join(folder, FILE), { readonly: true, timeout: BUSY_MS }), folder, () => {}) };
+}
+
+/** The same store for a short errand, beside the process that holds it; both wait for each other's writes. */
+export async function openSqliteBeside(folder: string): Promise<Connection> {
+  const open = await loadSqlite();
+  if (!open) return { ok: false, refusal: refusal("no-sqlite") };
+  const database = open(join(folder, FILE), { fileMustExist: true, timeout: BUSY_MS });
+  database.pragma("synchronous = FULL");
+  database.pragma("foreign_keys = ON");
+  return { ok: true, store: storeOf(database, folder, () => {}) };
+}
+
+/** Whether a folder holds a store at all. */
+export function isSqliteThere(folder: string): boolean {
+  return existsSync(join(folder, FILE));
 }
 
 function storeOf(database: Database.Database, folder: string, letGo: () => void): Store {

@@ -4,6 +4,7 @@ export type Fault =
   | "no-sqlite"
   | "unreachable"
   | "newer"
+  | "older"
   | "not-empty"
   | "nothing"
   | "unreadable"
@@ -23,6 +24,8 @@ const SENTENCES: Readonly<Record<Fault, string>> = {
     "The database that DATABASE_URL names does not answer. See that it runs and that the address, the name and the password are right.",
   newer:
     "The data was last used by a newer Plasterline than this one, and this one must not touch it. Start the newer one, or restore the backup made before the change.",
+  older:
+    "The running server is an older Plasterline than this one. Stop it, start this one in its place, then do this again.",
   "not-empty":
     "There is work in this store already. To replace it all, say so with --over; a backup of it is made first.",
   nothing: "Nothing is kept here yet, so there is nothing to back up.",

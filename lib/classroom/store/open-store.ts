@@ -1,8 +1,8 @@
 import { writeBackup } from "./backup";
 import { connectPostgres } from "./connect-postgres";
-import { connectSqlite, readSqlite } from "./connect-sqlite";
+import { connectSqlite, isSqliteThere, openSqliteBeside, readSqlite } from "./connect-sqlite";
 import { faultOf, type Refusal, refusal } from "./fault";
-import { holdsWork } from "./form";
+import { holdsWork, takenMigrations } from "./form";
 import { migrate } from "./migrate";
 import { ALL_MIGRATIONS } from "./migrations/all-migrations";
 import type { Connection } from "./store";
@@ -29,6 +29,20 @@ export async function openStore(place: StorePlace, migrations = ALL_MIGRATIONS):
 /** The store as it is, its form not looked at. */
 export async function connect({ databaseUrl, folder }: StorePlace): Promise<Connection> {
   return orRefused(() => (databaseUrl ? connectPostgres(databaseUrl, folder) : connectSqlite(folder)));
+}
+
+/** The store for a short errand of whoever runs the server, which may be using it just now. */
+export async function openForErrand(place: StorePlace, migrations = ALL_MIGRATIONS): Promise<Connection> {
+  if (!place.databaseUrl && !isSqliteThere(place.folder)) return { ok: false, refusal: refusal("nothing") };
+  const alone = await openStore(place, migrations);
+  if (alone.ok || alone.refusal.reason !== "held") return alone;
+  const beside = await orRefused(() => openSqliteBeside(place.folder));
+  if (!beside.ok) return beside;
+  const taken = await takenMigrations(beside.store.db);
+  // The form is the running server's to change.
+  if (taken.length === migrations.length && migrations.every(({ name }) => taken.includes(name))) return beside;
+  await beside.store.close();
+  return { ok: false, refusal: refusal(taken.length < migrations.length ? "older" : "newer") };
 }
 
 export type BackedUp = { readonly ok: true; readonly rows: number } | { readonly ok: false; readonly refusal: Refusal };

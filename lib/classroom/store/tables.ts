@@ -15,6 +15,7 @@ export type Tables = {
   readonly verification: VerificationTable;
   readonly setting: SettingTable;
   readonly tries: TriesTable;
+  readonly one_time_word: OneTimeWordTable;
   readonly class: ClassTable;
   readonly member: MemberTable;
   readonly homework: HomeworkTable;
@@ -41,6 +42,7 @@ export const TABLES: readonly { readonly name: TableName; readonly key: readonly
   { name: "verification", key: ["id"] },
   { name: "setting", key: ["name"] },
   { name: "tries", key: ["key"] },
+  { name: "one_time_word", key: ["id"] },
   { name: "class", key: ["id"] },
   { name: "member", key: ["id"] },
   { name: "homework", key: ["id"] },
@@ -112,6 +114,22 @@ type SettingTable = { name: string; value: string };
 /** Tries within a window of time: of a password, a class code. `key` is a digest and tells nobody's name or address. */
 type TriesTable = { key: string; count: number; since: string };
 
+export type OneTimeWordTable = {
+  id: string;
+  kind: "invitation" | "way-back";
+  /** The word itself is kept nowhere. */
+  digest: string;
+  /** The teacher who made it; null for one that was made at the server. */
+  made_by: string | null;
+  /** Whose way back it is, or the teacher an invitation has let in. */
+  for_user: string | null;
+  /** What the one who made it wrote beside it, to know it by. */
+  note: string;
+  made_at: string;
+  expires_at: string;
+  used_at: string | null;
+};
+
 export type ClassTable = {
   id: string;
   teacher_id: string;
@@ -166,6 +184,8 @@ export type HomeworkItemTable = {
   /** JSON: the exercise file as it was set. */
   exercise: string | null;
   weight: number;
+  /** When the teacher took it out of the homework; null while it is in. What was handed in of it stays. */
+  taken_out_at: string | null;
 };
 
 export type HomeworkMemberTable = {
@@ -192,7 +212,10 @@ export type HandInTable = {
   /** By the student's clock, for the record only. */
   made_at: string;
   received_at: string;
+  /** 0 as well where the teacher counts late work as in time. */
   late: YesNo;
+  /** Why the teacher counts it as in time though it came in late; null where nobody said so. */
+  in_time_reason: string | null;
 };
 
 export type OverrideTable = { item_id: string; member_id: string; score: number; reason: string; at: string };

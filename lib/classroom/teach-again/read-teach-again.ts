@@ -39,6 +39,7 @@ async function readAttempts({ db }: Store, classId: string): Promise<readonly Ha
     .select(["homework.feedback", "homework.due_at", "homework_member.due_at as own_due_at"])
     .where("homework.class_id", "=", classId)
     .where("homework.archived", "=", 0)
+    .where("homework_item.taken_out_at", "is", null)
     .where("member.removed", "=", 0)
     .execute();
   // One exercise is drawn by many; what it can show is found once.

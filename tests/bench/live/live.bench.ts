@@ -7,7 +7,7 @@ import { buildPages, isBuilt } from "@/lib/cli/build-pages.mjs";
 import { PROJECT_ROOT } from "@/lib/cli/project-root.mjs";
 import { type ClassServer, sendForm, serveClass, TEACHER } from "../../browser/class-server";
 import { storesOf } from "../../classroom/engines";
-import { inTurn, MOST_WAIT_MS, type Phone, postForm, sayTimes, takePart, until } from "./phones";
+import { inTurn, MOST_WAIT_MS, type Phone, postForm, sayTimes, takePart, until, watch } from "./phones";
 
 /** One run each: it is the phones that are many. What is not written as async would be run once more to find out. */
 const ONCE = { time: 0, iterations: 1, warmupTime: 0, warmupIterations: 0 };
@@ -51,6 +51,7 @@ async function vote(many: number, servers: readonly ClassServer[], engine: strin
 
   const places = Array.from({ length: many }, (_, i) => servers[i % servers.length] as ClassServer);
   const begun = performance.now();
+  const front = watch(first.address, voteId, teacher);
   const phones = await inTurn(places, AT_ONCE, ({ address }) => takePart(address, voteId));
   await until(() => phones.every((phone) => phone.seen() !== null), MOST_WAIT_MS);
   const say = (words: string) => console.log(`${engine}, ${many} phones, ${servers.length} server(s): ${words}`);
@@ -69,7 +70,9 @@ async function vote(many: number, servers: readonly ClassServer[], engine: strin
       const how = spreadMs > 0 ? `within ${spreadMs / 1000} s` : "all at once";
       const waits = await Promise.all(phones.map((phone, i) => guess(phone, voteId, round, (i / many) * spreadMs, i)));
       say(`guess to acknowledged, ${how}: ${sayTimes(waits)}`);
-      await until(() => phones.every((phone) => phone.seen()?.state.placed === many), MOST_WAIT_MS);
+      const all = performance.now();
+      await until(() => front.seen()?.state.placed === many, MOST_WAIT_MS);
+      say(`the screen at the front counts them all ${(performance.now() - all).toFixed(0)} ms after the last`);
       const asked = await move(round, "show");
       await until(() => phones.every((phone) => phone.seen()?.state.state === "revealed"), MOST_WAIT_MS);
       say(`reveal to seen: ${sayTimes(phones.map((phone) => (phone.seen()?.atMs ?? Number.NaN) - asked))}`);
@@ -84,7 +87,7 @@ async function vote(many: number, servers: readonly ClassServer[], engine: strin
     if (kept.some((marks) => marks !== many)) throw new Error(`Of ${many} acknowledged marks there are ${kept}.`);
     say(`every acknowledged mark is in the result, ${kept.join(" and ")}`);
   } finally {
-    for (const phone of phones) phone.close();
+    for (const each of [front, ...phones]) each.close();
   }
 }
 

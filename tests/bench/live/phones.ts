@@ -49,7 +49,11 @@ export async function postForm(
 export async function takePart(address: string, voteId: string): Promise<Phone> {
   const joined = await postForm(address, "/api/live/join", { voteId }, "");
   if (joined.status !== 200) throw new Error(`A phone was not let in: ${JSON.stringify(joined.reply)}`);
-  const { cookie } = joined;
+  return watch(address, voteId, joined.cookie);
+}
+
+/** Someone who was let in looks. */
+export function watch(address: string, voteId: string, cookie: string): Phone {
   let seen: ReturnType<Phone["seen"]> = null;
   const stream = request(`${address}/api/live/events?vote=${voteId}`, { headers: { Cookie: cookie }, agent: false });
   stream.on("response", (answer) => {
@@ -92,8 +96,8 @@ export async function until(done: () => boolean, mostMs: number): Promise<void> 
 }
 
 /** "p50 12 ms, p95 40 ms, most 55 ms". */
-export function sayTimes(times: readonly number[]): string {
+export function sayTimes(times: readonly number[], digits = 0): string {
   const sorted = [...times].sort((a, b) => a - b);
-  const at = (share: number) => (sorted[Math.ceil(share * sorted.length) - 1] ?? Number.NaN).toFixed(0);
+  const at = (share: number) => (sorted[Math.ceil(share * sorted.length) - 1] ?? Number.NaN).toFixed(digits);
   return `p50 ${at(0.5)} ms, p95 ${at(0.95)} ms, most ${at(1)} ms`;
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type Action, MAY, mayDo, STANDINGS, type Standing, standingOf } from "@/lib/classroom/access/may-do";
-import type { Person, Subject } from "@/lib/classroom/access/person";
+import { type Person, SCHOOL, type Subject } from "@/lib/classroom/access/person";
 
 const student = (...places: readonly (readonly [string, string])[]): Person => ({
   kind: "student",
@@ -31,6 +31,12 @@ const COLUMNS: readonly Standing[] = [
   "own-teacher",
 ];
 const GRID: Readonly<Record<Action, string>> = {
+  "make-class": "-----yy",
+  "see-teachers": "-----yy",
+  "invite-teacher": "-----yy",
+  "make-way-back": "-----yy",
+  "withdraw-word": "------y",
+  "change-password": "------y",
   "see-class": "--yyy-y",
   "change-class": "------y",
   "erase-class": "------y",
@@ -78,6 +84,12 @@ describe("who may do what", () => {
 
   it("gives a student nothing by a place of the same number in another class", () => {
     expect(standingOf(student(["m1", "c9"]), work)).toBe("student-elsewhere");
+  });
+
+  it("takes nobody for the owner of what is nobody's in particular", () => {
+    expect(standingOf({ kind: "teacher", userId: "t1", name: "Ida" }, SCHOOL)).toBe("teacher-elsewhere");
+    expect(standingOf(student(["m1", "c1"]), SCHOOL)).toBe("student-elsewhere");
+    expect(standingOf({ kind: "nobody" }, SCHOOL)).toBe("nobody");
   });
 
   it("takes a student for a classmate where it is about nobody in particular, and results for kept back unless said", () => {

@@ -36,6 +36,12 @@ export async function join(
   return joined;
 }
 
+/** Has all tries so far lie a quarter of an hour back. */
+export async function passQuarterHour({ db }: Store): Promise<void> {
+  const since = new Date(Date.now() - 15 * 60_000).toISOString();
+  await db.updateTable("tries").set({ since }).execute();
+}
+
 /** What a browser would send back of the cookies it was given. */
 export function cookieHeaders(lines: readonly string[]): Headers {
   return new Headers({ cookie: lines.map((line) => line.split(";")[0]).join("; ") });

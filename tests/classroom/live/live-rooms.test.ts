@@ -4,11 +4,11 @@ import { makeLiveRooms } from "@/lib/classroom/live/live-rooms";
 import { moveVote } from "@/lib/classroom/live/move-vote";
 import { openVote } from "@/lib/classroom/live/open-vote";
 import { makePostgresHub } from "@/lib/classroom/live/postgres-hub";
-import { putGuess } from "@/lib/classroom/live/put-guess";
 import type { Store } from "@/lib/classroom/store/store";
 import { hasPostgres, onBothEngines, opened, storesOf } from "../engines";
 import { putSmallClass } from "../store/small-class";
 import { liveExercise } from "./live-exercise";
+import { putGuess } from "./put-guess";
 
 const exercise = liveExercise();
 const SOON = { timeout: 8000, interval: 20 };
@@ -21,7 +21,7 @@ async function openOne(store: Store) {
 }
 
 /** Someone who looks: the states they were sent, with their ids. */
-function looker() {
+function looker(counts = true) {
   const ids: string[] = [];
   const states: { readonly round: number; readonly state: string; readonly placed: number }[] = [];
   const send = (lines: string) => {
@@ -34,7 +34,7 @@ function looker() {
   const end = () => {
     ended = true;
   };
-  return { ids, states, send, end, last: () => states.at(-1), ended: () => ended };
+  return { ids, states, counts, send, end, last: () => states.at(-1), ended: () => ended };
 }
 
 onBothEngines("looking at a vote", ({ engine, newStore }) => {
@@ -79,12 +79,43 @@ onBothEngines("looking at a vote", ({ engine, newStore }) => {
     expect(rooms.enter(voteId, null, looker())).toBeNull();
   });
 
+  it("tells a phone when the vote moves and not of every mark", async () => {
+    const store = await newStore();
+    const voteId = await openOne(store);
+    const rooms = makeLiveRooms(store, await hubOf(store));
+    const [front, phone] = [looker(), looker(false)];
+    for (const each of [front, phone]) rooms.enter(voteId, null, each);
+    for (const each of [front, phone]) await vi.waitFor(() => expect(each.last()?.placed).toBe(0), SOON);
+    for (let i = 1; i <= 3; i++) {
+      await putGuess(store, { voteId, round: 1, person: `guest-${i}`, at: [i, 1] });
+      rooms.placed(voteId);
+      await vi.waitFor(() => expect(front.last()?.placed).toBe(i), SOON);
+    }
+    expect(phone.states).toHaveLength(1);
+    // Who comes in late is told all there is.
+    const late = looker(false);
+    rooms.enter(voteId, phone.ids[0] ?? null, late);
+    expect(late.last()).toMatchObject({ state: "open", placed: 3 });
+    for (const [move, round, state] of [
+      ["show", 1, "revealed"],
+      ["again", 2, "open"],
+      ["tell", 2, "closed"],
+    ] as const) {
+      await moveVote(store, { voteId, round: move === "again" ? 1 : round, move });
+      await rooms.moved(voteId);
+      for (const each of [front, phone, late])
+        await vi.waitFor(() => expect(each.last()).toMatchObject({ round, state }), SOON);
+    }
+    expect(phone.states.map(({ state }) => state)).toEqual(["open", "revealed", "open", "closed"]);
+    await rooms.close();
+  });
+
   it("has no guess and no true point in what it sends before that is shown", async () => {
     const store = await newStore();
     const voteId = await openOne(store);
     const rooms = makeLiveRooms(store, await hubOf(store));
     const sent: string[] = [];
-    rooms.enter(voteId, null, { send: (lines) => sent.push(lines), end: () => {} });
+    rooms.enter(voteId, null, { counts: true, send: (lines) => sent.push(lines), end: () => {} });
     await putGuess(store, { voteId, round: 1, person: "wim", at: [1.2345, 6.789] });
     rooms.placed(voteId);
     await moveVote(store, { voteId, round: 1, move: "show" });

@@ -4,12 +4,13 @@ import { thawExercise } from "@/lib/classroom/live/freeze-exercise";
 import { liveState } from "@/lib/classroom/live/live-state";
 import { moveVote } from "@/lib/classroom/live/move-vote";
 import { classForVote, openVote } from "@/lib/classroom/live/open-vote";
-import { countGuesses, guessesBy, guessesOf, putGuess } from "@/lib/classroom/live/put-guess";
+import { guessesBy, guessesOf } from "@/lib/classroom/live/put-guesses";
 import type { Store } from "@/lib/classroom/store/store";
 import { exercisePoints } from "@/lib/exercise/exercise-points";
 import { onBothEngines } from "../engines";
 import { putSmallClass } from "../store/small-class";
 import { liveExercise } from "./live-exercise";
+import { putGuess } from "./put-guess";
 
 const exercise = liveExercise();
 const HERE = "192.0.2.7";
@@ -61,7 +62,7 @@ onBothEngines("votes", ({ newStore }) => {
     expect(await put("wim", 1, [-0.1, 1 / 3])).toEqual({ ok: true });
     expect(await put("guest-a", 1, [3, 4])).toEqual({ ok: true });
     expect(await put("guest-b", 2, [3, 4])).toMatchObject({ ok: false, reason: "not-open" });
-    expect(await countGuesses(store, voteId, 1)).toBe(2);
+    expect((await liveState(store, voteId))?.placed).toBe(2);
     expect(await guessesBy(store, voteId, "wim")).toEqual([{ round: 1, at: [-0.1, 1 / 3] }]);
 
     expect(await moveVote(store, { voteId, round: 1, move: "show" })).toMatchObject({ ok: true, state: "revealed" });

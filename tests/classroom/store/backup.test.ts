@@ -215,6 +215,25 @@ onBothEngines("a change of form", ({ newPlace }) => {
     expect(await openStore(place)).toMatchObject({ ok: false, refusal: { reason: "newer" } });
   });
 
+  it("brings a class's work over from the form before one-time words, also out of a backup of then", async () => {
+    const [place, other] = [await newPlace(), await newPlace()];
+    const then = await openStore(place, ALL_MIGRATIONS.slice(0, 2));
+    if (!then.ok) throw new Error(then.refusal.sentence);
+    await putSmallClass(then.store);
+    await then.store.close();
+    const now = await opened(place);
+    expect(await now.db.selectFrom("member").select("name").execute()).toEqual([{ name: "Wim" }]);
+    expect(await now.db.selectFrom("one_time_word").selectAll().execute()).toEqual([]);
+    const held = await contents(now);
+    await now.close();
+    const [backup = ""] = backupsIn(place.folder);
+    expect(backup).toMatch(/-before-0003-one-time-words\.jsonl\.gz$/);
+    expect(await restoreStore(other, join(place.folder, "backups", backup), false)).toMatchObject({ ok: true });
+    const restored = await opened(other);
+    expect(await contents(restored)).toBe(held);
+    await restored.close();
+  });
+
   it("leaves the store as it was when a step fails, and goes on once it is mended", async () => {
     const place = await newPlace();
     const store = await opened(place);

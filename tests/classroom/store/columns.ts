@@ -51,6 +51,17 @@ export const COLUMNS = {
   },
   setting: { name: "text", value: "text" },
   tries: { key: "text", count: "integer", since: "text" },
+  one_time_word: {
+    id: "text",
+    kind: "text",
+    digest: "text",
+    made_by: "text?",
+    for_user: "text?",
+    note: "text",
+    made_at: "text",
+    expires_at: "text",
+    used_at: "text?",
+  },
   class: {
     id: "text",
     teacher_id: "text",
@@ -95,6 +106,7 @@ export const COLUMNS = {
     level: "integer?",
     exercise: "text?",
     weight: "double",
+    taken_out_at: "text?",
   },
   homework_member: {
     homework_id: "text",
@@ -115,6 +127,7 @@ export const COLUMNS = {
     made_at: "text",
     received_at: "text",
     late: "integer",
+    in_time_reason: "text?",
   },
   override: { item_id: "text", member_id: "text", score: "double", reason: "text", at: "text" },
   remark: { id: "text", hand_in_id: "text", strokes: "text", words: "text", at: "text" },
@@ -136,6 +149,7 @@ export const COLUMNS = {
 export const POINTERS: Readonly<Record<string, Readonly<Record<string, TableName>>>> = {
   session: { userId: "user" },
   account: { userId: "user" },
+  one_time_word: { made_by: "user", for_user: "user" },
   class: { teacher_id: "user" },
   member: { class_id: "class", user_id: "user" },
   homework: { class_id: "class" },

@@ -1,7 +1,6 @@
 import { openLiveClassroom } from "@/app/_live/live-server";
 import { whoPlaces } from "@/app/_live/who-places";
 import { mayDo } from "@/lib/classroom/access/may-do";
-import { voteSubject } from "@/lib/classroom/live/find-vote";
 
 /** A browser that lost the stream comes back after this time, in milliseconds; not all at the same moment. */
 const RETRY_MS = 1000;
@@ -25,11 +24,13 @@ export async function GET(request: Request): Promise<Response> {
   const { classroom, live } = opened;
   const { headers } = request;
   const voteId = new URL(request.url).searchParams.get("vote") ?? "";
-  const subject = await voteSubject(classroom.store, voteId);
+  const subject = await live.subjectOf(voteId);
   const person = await classroom.whoIs(headers);
   if (!subject || !(mayDo(person, "see-vote", subject) || whoPlaces(headers, person, subject, live.secret)))
     return new Response("This is not yours to see.", { status: 403 });
 
+  // Only the screen at the front shows how many are in: a thousand phones need not be told of every mark.
+  const counts = mayDo(person, "run-vote", subject);
   const encoder = new TextEncoder();
   let leave: (() => void) | null = null;
   const stream = new ReadableStream<Uint8Array>(
@@ -49,7 +50,7 @@ export async function GET(request: Request): Promise<Response> {
           controller.enqueue(encoder.encode(lines));
         };
         send(`retry: ${RETRY_MS + Math.round(Math.random() * RETRY_SPREAD_MS)}\n\n`);
-        leave = live.rooms.enter(voteId, headers.get("last-event-id"), { send, end });
+        leave = live.rooms.enter(voteId, headers.get("last-event-id"), { send, end, counts });
         if (!leave) return end();
         request.signal.addEventListener("abort", end, { once: true });
       },

@@ -1,8 +1,6 @@
 import { openLive } from "@/app/_live/live-server";
 import { whoPlaces } from "@/app/_live/who-places";
 import { type Answer, handlePost } from "@/app/_server/handle-post";
-import { voteSubject } from "@/lib/classroom/live/find-vote";
-import { putGuess } from "@/lib/classroom/live/put-guess";
 import { GuessRequest, MOST_GUESS_BYTES } from "@/lib/classroom/live/requests";
 
 const NO_PLACE: Answer = {
@@ -17,14 +15,12 @@ const TOO_FAST: Answer = { ok: false, reason: "too-many", sentence: "Not so fast
 export const POST = handlePost(
   GuessRequest,
   async ({ value: { voteId, round, at }, person, store, headers }) => {
-    const subject = await voteSubject(store, voteId);
-    const { rooms, pace, secret } = await openLive(store);
+    const { guesses, pace, secret, subjectOf } = await openLive(store);
+    const subject = await subjectOf(voteId);
     const who = subject && whoPlaces(headers, person, subject, secret);
     if (!who) return NO_PLACE;
     if (!pace.take(who, performance.now())) return TOO_FAST;
-    const put = await putGuess(store, { voteId, round, person: who, at });
-    if (put.ok) rooms.placed(voteId);
-    return put;
+    return guesses.take(voteId, { round, person: who, at });
   },
   MOST_GUESS_BYTES,
 );

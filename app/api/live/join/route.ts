@@ -4,9 +4,8 @@ import { readClient } from "@/app/_server/client";
 import { type Answer, handlePost } from "@/app/_server/handle-post";
 import { tooMany } from "@/lib/classroom/accounts/answer";
 import { countTry, type Limit } from "@/lib/classroom/accounts/tries";
-import { voteSubject } from "@/lib/classroom/live/find-vote";
-import { guestOf, makeGuestToken } from "@/lib/classroom/live/guest-token";
-import { guessesBy } from "@/lib/classroom/live/put-guess";
+import { makeGuestToken } from "@/lib/classroom/live/guest-token";
+import { guessesBy } from "@/lib/classroom/live/put-guesses";
 import { VoteRequest } from "@/lib/classroom/live/requests";
 
 /** New guests from one address: a full hall behind one router. */
@@ -21,14 +20,14 @@ const GONE: Answer = {
 
 /** Someone comes to a vote: they are given a guest's token unless they are known, and get back what they placed before. */
 export const POST = handlePost(VoteRequest, async ({ value: { voteId }, person, store, headers, address }) => {
-  const subject = await voteSubject(store, voteId);
+  const { secret, subjectOf } = await openLive(store);
+  const subject = await subjectOf(voteId);
   if (!subject) return GONE;
-  const { secret } = await openLive(store);
   const known = whoPlaces(headers, person, subject, secret);
   if (known) return { ok: true, mine: await guessesBy(store, voteId, known) };
   const joining = await countTry(store, GUEST_LIMIT, address);
   if (!joining.allowed) return tooMany(joining.waitS);
   const token = makeGuestToken(secret);
   const cookies = [guestCookie(token, readClient(headers).secure)];
-  return { ok: true, cookies, mine: await guessesBy(store, voteId, guestOf(token, secret) ?? "") };
+  return { ok: true, cookies, mine: [] };
 });

@@ -2,7 +2,7 @@ import { openClassroom } from "@/app/_server/classroom";
 import { mayDo } from "@/lib/classroom/access/may-do";
 import { findVote } from "@/lib/classroom/live/find-vote";
 import { thawExercise } from "@/lib/classroom/live/freeze-exercise";
-import { guessesOf } from "@/lib/classroom/live/put-guess";
+import { guessesOf } from "@/lib/classroom/live/put-guesses";
 import { voteResult } from "@/lib/classroom/live/vote-result";
 import { faultOf, refusal } from "@/lib/classroom/store/fault";
 

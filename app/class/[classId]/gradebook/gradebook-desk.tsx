@@ -5,6 +5,7 @@ import type { Cell, Gradebook } from "@/lib/classroom/gradebook/gradebook";
 import { GradebookTable } from "../../gradebook-table";
 import { Part } from "../../part";
 import { CellDesk } from "../cell-desk";
+import { InTime } from "../in-time";
 
 type Props = { readonly classId: string; readonly gradebook: Gradebook };
 
@@ -44,6 +45,17 @@ export function GradebookDesk({ classId, gradebook }: Props) {
                 Open the drawing
               </a>
             </div>
+          )}
+          {cell.handInId !== null && cell.receivedAt !== null && (cell.late || cell.inTimeReason !== null) && (
+            <InTime
+              key={cell.handInId}
+              handInId={cell.handInId}
+              name={`${row.student.name}, ${column.title}`}
+              madeAt={cell.madeAt}
+              receivedAt={cell.receivedAt}
+              dueAt={cell.dueAt}
+              reason={cell.inTimeReason}
+            />
           )}
           <CellDesk key={`${keyOf(cell)} ${cell.override?.at ?? ""}`} cell={cell} work={work} />
         </Part>

@@ -6,6 +6,7 @@ import { Press } from "@/app/_parts/press";
 import type { Preview } from "@/lib/classroom/gradebook/regrade";
 import { Complaint } from "../../field";
 import { useSend } from "../../use-send";
+import { RegradeOutcome, sayScores } from "./regrade-outcome";
 
 type Props = { readonly classId: string; readonly work: readonly { readonly id: string; readonly title: string }[] };
 
@@ -63,68 +64,16 @@ export function Regrade({ classId, work }: Props) {
       </Press>
       <Complaint>{complaint}</Complaint>
       <p role="status">{said}</p>
-      {preview && <Outcome preview={preview} onApply={() => apply(preview.seal)} />}
+      {preview && (
+        <>
+          <RegradeOutcome preview={preview} />
+          <Press weight="main" onClick={() => apply(preview.seal)}>
+            {preview.changes.length === 0 ? "Keep it graded so" : `Change ${sayScores(preview.changes.length)}`}
+          </Press>
+        </>
+      )}
     </div>
   );
-}
-
-function Outcome({
-  preview: { all, changes, kept },
-  onApply,
-}: {
-  readonly preview: Preview;
-  readonly onApply: () => void;
-}) {
-  return (
-    <>
-      <p>
-        {changes.length === 0 ? "No score would change" : `${sayScores(changes.length)} would change`}, of {all} handed
-        in.
-      </p>
-      {changes.length > 0 && (
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keys
-        <section className="class-table" aria-label="What would change" tabIndex={0}>
-          <table>
-            <thead>
-              <tr>
-                <th scope="col">Student</th>
-                <th scope="col">Exercise</th>
-                <th scope="col">From</th>
-                <th scope="col">To</th>
-              </tr>
-            </thead>
-            <tbody>
-              {changes.map(({ handInId, name, exercise, from, to }) => (
-                <tr key={handInId}>
-                  <th scope="row">{name}</th>
-                  <td>{exercise}</td>
-                  <td>{figure(from)}</td>
-                  <td>{figure(to)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </section>
-      )}
-      {kept.map(({ name, exercise, sentence }) => (
-        <p key={`${name} ${exercise}`}>
-          {name}, {exercise}, stays as it is. {sentence}
-        </p>
-      ))}
-      <Press weight="main" onClick={onApply}>
-        {changes.length === 0 ? "Keep it graded so" : `Change ${sayScores(changes.length)}`}
-      </Press>
-    </>
-  );
-}
-
-function sayScores(count: number): string {
-  return count === 1 ? "1 score" : `${count} scores`;
-}
-
-/** A tenth tells most changes, which a whole number may hide. */
-function figure(score: number | null): string {
-  return score === null ? "none" : score.toFixed(1);
 }
 
 type PickProps = {

@@ -2,15 +2,19 @@ import type { Metadata } from "next";
 import { headers } from "next/headers";
 import Link from "next/link";
 import { notFound } from "next/navigation";
+import type { ReactNode } from "react";
+import { When } from "@/app/_parts/when";
 import { openClassroom } from "@/app/_server/classroom";
 import { mayDo } from "@/lib/classroom/access/may-do";
-import { readWork } from "@/lib/classroom/gradebook/read-work";
+import { type OpenedWork, readWork } from "@/lib/classroom/gradebook/read-work";
+import type { Grade } from "@/lib/grading/grade";
 import { habitName } from "@/lib/habits/habit-name";
 import { ClassFrame } from "../../../class-frame";
 import { ClassPaths } from "../../../class-paths";
 import { Closed } from "../../../closed";
 import { Part } from "../../../part";
 import { CellDesk } from "../../cell-desk";
+import { InTime, MadeAndReceived } from "../../in-time";
 import { DrawingDesk } from "./drawing-desk";
 import "./drawing.css";
 
@@ -39,6 +43,7 @@ export default async function DrawingPage({ params }: Props) {
           handInId={handInId}
           exercise={exercise}
           grade={grade}
+          habitNames={habitNames(grade)}
           remark={{ strokes: remark.strokes, words: remark.words }}
           teaches={teaches}
         />
@@ -48,8 +53,24 @@ export default async function DrawingPage({ params }: Props) {
           are kept.
         </p>
       )}
-      <Part id="score" title="Score" note={`Handed in ${work.receivedAt.slice(0, 10)}${cell.late ? ", late" : ""}.`}>
+      <Part id="score" title="Score" note={handedInWords(work)}>
         <p className="work-score lettering">{work.score === null ? "No marks" : `${Math.round(work.score)} of 100`}</p>
+        {work.cameLate && teaches && (
+          <InTime
+            handInId={handInId}
+            name={work.name}
+            madeAt={work.madeAt}
+            receivedAt={work.receivedAt}
+            dueAt={cell.dueAt}
+            reason={work.inTimeReason}
+          />
+        )}
+        {work.cameLate && !teaches && (
+          <p className="class-quiet">
+            Late: <MadeAndReceived madeAt={work.madeAt} receivedAt={work.receivedAt} />
+            {work.inTimeReason !== null && ` Your teacher counts it as in time: ${work.inTimeReason}`}
+          </p>
+        )}
         {cell.override && (
           <p>
             Changed by hand to {Math.round(cell.override.score)}: {cell.override.reason}
@@ -94,4 +115,19 @@ export default async function DrawingPage({ params }: Props) {
       )}
     </ClassFrame>
   );
+}
+
+function handedInWords({ receivedAt, cameLate, inTimeReason }: OpenedWork): ReactNode {
+  return (
+    <>
+      Handed in <When at={receivedAt} />
+      {cameLate && inTimeReason === null && ", late"}
+      {cameLate && inTimeReason !== null && ", counted as in time"}.
+    </>
+  );
+}
+
+function habitNames({ habits, marks }: Grade): Readonly<Record<string, string>> {
+  const ids = [...habits.map(({ id }) => id), ...marks.flatMap(({ habit }) => (habit === null ? [] : [habit]))];
+  return Object.fromEntries(ids.map((id) => [id, habitName(id)]));
 }

@@ -13,6 +13,7 @@ import { UNITS } from "@/lib/exercise/exercise";
 import { ClassFrame } from "../../../class-frame";
 import { Closed } from "../../../closed";
 import { Part } from "../../../part";
+import { InTime } from "../../in-time";
 import { Archive, Reuse } from "./homework-care";
 import { StudentTerms } from "./student-terms";
 import "../homework.css";
@@ -55,6 +56,9 @@ export default async function HomeworkPage({ params }: Props) {
             </li>
           ))}
         </ol>
+        <div className="class-presses">
+          <PressLink href={`/class/${classId}/homework/${homeworkId}/change`}>Change it</PressLink>
+        </div>
       </Part>
       <Part
         id="in"
@@ -74,6 +78,20 @@ export default async function HomeworkPage({ params }: Props) {
                 ownDueAt={student.ownDueAt}
                 excused={student.excused}
               />
+              {student.cells.map(({ itemId, cameLate }) =>
+                cameLate === null ? null : (
+                  <InTime
+                    key={itemId}
+                    handInId={cameLate.handInId}
+                    name={`${student.name}, ${itemWords(sheet.items.find(({ id }) => id === itemId))}`}
+                    exercise={itemWords(sheet.items.find(({ id }) => id === itemId))}
+                    madeAt={cameLate.madeAt}
+                    receivedAt={cameLate.receivedAt}
+                    dueAt={student.dueAt}
+                    reason={cameLate.inTimeReason}
+                  />
+                ),
+              )}
             </li>
           ))}
         </ul>
@@ -100,7 +118,8 @@ export default async function HomeworkPage({ params }: Props) {
   );
 }
 
-function itemWords({ title, unit, level }: HomeworkSheet["items"][number]): string {
+function itemWords(item: HomeworkSheet["items"][number] | undefined): string {
+  const { title = null, unit = null, level = null } = item ?? {};
   const known = UNITS.find((each) => each === unit);
   return title ?? `${known ? UNIT_WORDS[known].title : "An exercise"}, level ${level}, another for each student`;
 }

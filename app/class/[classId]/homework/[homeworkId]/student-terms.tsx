@@ -5,6 +5,7 @@ import { type FormEvent, useState } from "react";
 import { Press } from "@/app/_parts/press";
 import { Complaint, Field } from "../../../field";
 import { useSend } from "../../../use-send";
+import { localTime } from "../local-time";
 
 type Props = {
   readonly homeworkId: string;
@@ -71,10 +72,4 @@ export function StudentTerms({ homeworkId, memberId, name, ownDueAt, excused }: 
       <Complaint>{complaint}</Complaint>
     </>
   );
-}
-
-/** A moment as the browser's date field wants it: local, to the minute. */
-function localTime(at: string): string {
-  const moment = new Date(at);
-  return new Date(moment.getTime() - moment.getTimezoneOffset() * 60_000).toISOString().slice(0, 16);
 }

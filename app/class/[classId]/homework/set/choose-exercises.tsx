@@ -5,7 +5,8 @@ import { Press } from "@/app/_parts/press";
 import type { Unit } from "@/lib/exercise/exercise";
 import { Field } from "../../../field";
 import { Select } from "../select";
-import type { Item } from "./form-state";
+import type { Item, KnownItem } from "./form-state";
+import { TakenOut } from "./taken-out";
 
 export type CourseUnit = {
   readonly unit: Unit;
@@ -16,15 +17,20 @@ export type CourseUnit = {
 type Props = {
   readonly course: readonly CourseUnit[];
   readonly items: readonly Item[];
+  /** Exercises that are in the homework already, or were: what is chosen again is the very same. */
+  readonly known: readonly KnownItem[];
   readonly onChange: (items: readonly Item[]) => void;
 };
 
 const LEVELS = ["1", "2", "3", "4", "5"] as const;
 
 /** Exercises of the course, a variant for each student, and files of the teacher's own. */
-export function ChooseExercises({ course, items, onChange }: Props) {
+export function ChooseExercises({ course, items, known, onChange }: Props) {
   const put = (item: Omit<Item, "weight">) =>
-    onChange([...items.filter(({ key }) => key !== item.key), { ...item, weight: "1" }]);
+    onChange([
+      ...items.filter(({ key }) => key !== item.key),
+      known.find(({ key }) => key === item.key) ?? { ...item, weight: "1" },
+    ]);
   const takeOut = (out: string) => onChange(items.filter(({ key }) => key !== out));
   return (
     <>
@@ -83,6 +89,10 @@ export function ChooseExercises({ course, items, onChange }: Props) {
           ))}
         </ol>
       )}
+      <TakenOut
+        known={known.filter(({ key }) => !items.some((item) => item.key === key))}
+        onPutBack={(item) => onChange([...items, item])}
+      />
     </>
   );
 }

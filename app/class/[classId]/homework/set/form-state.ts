@@ -1,6 +1,6 @@
-import type { SetHomework } from "@/lib/classroom/homework/requests";
+import type { ChangeHomework, SetHomework } from "@/lib/classroom/homework/requests";
 
-export type Chosen = SetHomework["items"][number];
+type Chosen = ChangeHomework["items"][number];
 /** An exercise chosen, with what it is called in the list and its weight as it was written. */
 export type Item = {
   readonly key: string;
@@ -9,6 +9,9 @@ export type Item = {
   readonly weight: string;
 };
 type DistributiveOmit<Value, Key extends PropertyKey> = Value extends unknown ? Omit<Value, Key> : never;
+
+/** An exercise that the homework has already, or had once. */
+export type KnownItem = Item & { readonly drawings: number; readonly takenOut: boolean };
 
 /** The form as it was written. */
 export type FormState = {
@@ -44,8 +47,11 @@ export const EMPTY: FormState = {
   habit: "",
 };
 
+/** What is sent of the form, whether homework is set or changed. */
+export type Wanted = Omit<ChangeHomework, "homeworkId" | "agreed">;
+
 /** What is sent; a sentence where something written cannot be read. */
-export function readForm(classId: string, form: FormState): SetHomework | string {
+export function readForm(form: FormState): Wanted | string {
   const weight = readNumber(form.weight);
   const attempts = form.attempts.trim() === "" ? 0 : readNumber(form.attempts);
   const due = form.due === "" ? null : new Date(form.due);
@@ -64,7 +70,6 @@ export function readForm(classId: string, form: FormState): SetHomework | string
   const strictness = form.strictness === "own" ? null : form.strictness;
   const dueAt = due?.toISOString() ?? null;
   return {
-    classId,
     title,
     items,
     dueAt,

@@ -13,6 +13,7 @@ import { placeStep } from "@/lib/classroom/live/place-step";
 import type { DemonstrationStep } from "@/lib/drawing/demonstration/demonstration-step";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { CloudDrawing } from "./cloud-drawing";
+import { cloudRoom } from "./cloud-room";
 import { CloudZoom } from "./cloud-zoom";
 import { FrontPresses } from "./front-presses";
 import { ResultWords } from "./result-words";
@@ -113,7 +114,13 @@ function Screen({ classId, voteId, exercise, step, first, code, address, guessed
           state={state}
           advice={result?.rounds.at(-1)?.advice ?? null}
         />
-        {result && <CloudZoom plane={marked} about={result.truth ?? result.rounds.at(-1)?.cloud.mean ?? null} />}
+        {result && (
+          <CloudZoom
+            plane={marked}
+            room={cloudRoom(result, exercise.scaleRatio)}
+            shown={`${result.rounds.length}${result.truth ? " told" : ""}`}
+          />
+        )}
         <div className="front-other">
           <VotePane
             plane={other}

@@ -7,8 +7,8 @@ import { findVote } from "@/lib/classroom/live/find-vote";
 import { thawExercise } from "@/lib/classroom/live/freeze-exercise";
 import { liveState } from "@/lib/classroom/live/live-state";
 import { Closed } from "../../../closed";
-import { phoneAddress } from "../phone-address";
-import { CodeDrawing } from "./code-drawing";
+import { CodeDrawing } from "../../code-drawing";
+import { phoneAddress } from "../../phone-address";
 import { FrontScreen } from "./front-screen";
 
 export const metadata: Metadata = { title: "Everyone places it" };

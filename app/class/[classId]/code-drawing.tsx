@@ -13,7 +13,7 @@ export function CodeDrawing({ text, label }: { readonly text: string; readonly l
     <svg
       role="img"
       aria-label={label}
-      className="vote-qr"
+      className="scan-code"
       viewBox={`${-QUIET} ${-QUIET} ${size + 2 * QUIET} ${size + 2 * QUIET}`}
       shapeRendering="crispEdges"
     >
