@@ -3,8 +3,8 @@
 import { createContext, useContext } from "react";
 import { useStore } from "zustand";
 import type { PostStore } from "@/app/_parts/hand-ins/post";
+import type { WorkerDesk } from "@/app/_photo/worker-desk";
 import type { Check, CheckStore } from "./check-store";
-import type { WorkerDesk } from "./worker-desk";
 
 /** Homework that a drawing can be handed in for. */
 export type Due = {

@@ -1,6 +1,7 @@
 import Link from "next/link";
 import type { ReactNode } from "react";
 import { LookDisclosure } from "@/app/_parts/look/look-switch";
+import "@/app/_photo/photo.css";
 
 /** The table's edge over whatever the page is at. */
 export function CheckFrame({

@@ -1,4 +1,5 @@
 import type { Place } from "@/app/_parts/kept-work/attempt";
+import { type CheckedDrawing, marksOf } from "@/app/_photo/checked-drawing";
 import { type SetRoom, setRoom } from "@/app/_sheet/set-room";
 import type { Exercise } from "@/lib/exercise/exercise";
 import type { Grade } from "@/lib/grading/grade";
@@ -8,7 +9,6 @@ import type { PaperLine } from "@/lib/grading/lines/judgement";
 import { exerciseForOwnEye } from "@/lib/grading/own-eye/exercise-for-own-eye";
 import type { Edge } from "@/lib/plan/edge";
 import type { PicturePoint } from "@/lib/stage/frame";
-import { type CheckedDrawing, marksOf } from "./checked-drawing";
 
 /** A drawing graded, with the exercise that it was held against. */
 export type GradedDrawing = {

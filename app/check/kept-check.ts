@@ -1,6 +1,6 @@
 import { isRecord } from "@/app/_parts/kept-work/read-attempt";
 import { put, type Shelf, take } from "@/app/_parts/kept-work/shelf";
-import { CHECK_FORMAT, type CheckedDrawing, POINT_STATES } from "./checked-drawing";
+import { CHECK_FORMAT, type CheckedDrawing, POINT_STATES } from "@/app/_photo/checked-drawing";
 
 const CHECK_KEY = "plasterline.check";
 

@@ -3,10 +3,10 @@
 import { newWaiting } from "@/app/_parts/hand-ins/waiting";
 import { keepFinished } from "@/app/_parts/kept-work/keep";
 import { findShelf } from "@/app/_parts/kept-work/shelf";
+import { marksOf } from "@/app/_photo/checked-drawing";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { makeRecord } from "@/lib/progress/make-record";
 import { type Due, useCheckRoom } from "./check-context";
-import { marksOf } from "./checked-drawing";
 import { gradeDrawing } from "./grade-drawing";
 
 /** The end of confirming: the marks are kept in the student's record, and of homework handed in. */

@@ -1,13 +1,13 @@
 "use client";
 
 import { useCallback, useEffect } from "react";
+import { newDrawing } from "@/app/_photo/checked-drawing";
+import type { DrawingAnswer, FourPoints, OwnLines, Shown } from "@/app/_photo/worker/messages";
 import { layOutPracticeSheet } from "@/lib/drawing/practice-sheet/lay-out-practice-sheet";
 import type { Exercise } from "@/lib/exercise/exercise";
 import type { SheetCode } from "@/lib/sheet/sheet-code";
 import { useCheck, useCheckRoom } from "./check-context";
 import type { PhotoFacts, ShownPhoto } from "./check-store";
-import { newDrawing } from "./checked-drawing";
-import type { DrawingAnswer, FourPoints, OwnLines, Shown } from "./worker/messages";
 
 type Props = {
   readonly exercise: Exercise | null;
@@ -41,15 +41,14 @@ export function useReadPhoto({ exercise, asked, goTo }: Props) {
   );
 
   const readPhoto = useCallback(
-    async (file: Blob) => {
+    async (file: Blob, look = true) => {
       step("Opening the photograph");
       try {
-        const answer = await worker.readPhoto(file, step);
+        const answer = await worker.readPhoto(file, look, step);
         const photo = answer.shown && (await showPhoto(answer.shown));
-        if (answer.kind === "refused" || !photo) {
-          const { say, remedy } = answer.kind === "refused" ? answer : { say: "", remedy: "" };
-          return refuse(say, remedy, photo);
-        }
+        if (answer.kind === "refused") return refuse(answer.say, answer.remedy, photo);
+        if (!photo) throw new Error("A photograph that was read is not here.");
+        if (answer.kind === "opened") return store.getState().show({ at: "corners", photo });
         const { code, residualMm, doubts } = answer;
         store.getState().show({ at: "found", code, residualMm, doubts, photo });
       } catch (error) {

@@ -1,4 +1,4 @@
-import type { FrameAnswer } from "../worker/messages";
+import type { FrameAnswer } from "@/app/_photo/worker/messages";
 
 export type Framing = {
   readonly words: string;

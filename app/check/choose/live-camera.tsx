@@ -2,9 +2,9 @@
 
 import { useCallback, useEffect, useRef, useState } from "react";
 import { Press } from "@/app/_parts/press";
+import type { FrameAnswer } from "@/app/_photo/worker/messages";
 import { useCheckRoom } from "../check-context";
 import { CheckFrame } from "../check-frame";
-import type { FrameAnswer } from "../worker/messages";
 import { sayFrame } from "./framing-words";
 import { PhotoInput } from "./photo-input";
 import { pressShutter } from "./press-shutter";
@@ -99,7 +99,6 @@ export function LiveCamera({ onFile, onAway }: Props) {
         {state.kind === "none" ? (
           <p className="check-live-none">{state.why}</p>
         ) : (
-          // biome-ignore lint/a11y/useMediaCaption: the camera's own view has no words to be read
           <video ref={video} playsInline muted aria-label="What the camera sees" />
         )}
         <div className="check-live-foot">

@@ -4,6 +4,11 @@ import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { useStore } from "zustand";
 import { createStore } from "zustand/vanilla";
 import { Press } from "@/app/_parts/press";
+import { Handle } from "@/app/_photo/handle";
+import { Nudges } from "@/app/_photo/nudges";
+import { PHOTO_ID, PhotoPane, PhotoSheet, ZoomPresses } from "@/app/_photo/photo-pane";
+import { useHandles } from "@/app/_photo/use-handles";
+import type { FourPoints, OwnLines } from "@/app/_photo/worker/messages";
 import { PlainLine } from "@/app/_sheet/end-marks";
 import { Magnifier } from "@/app/_sheet/magnifier";
 import type { Exercise } from "@/lib/exercise/exercise";
@@ -12,11 +17,6 @@ import { useCheckRoom } from "../check-context";
 import type { Listed } from "../check-drawing";
 import { CheckFrame } from "../check-frame";
 import type { ShownPhoto } from "../check-store";
-import { Handle } from "../handle";
-import { Nudges } from "../nudges";
-import { PHOTO_ID, PhotoPane, PhotoSheet, ZoomPresses } from "../photo-pane";
-import { useHandles } from "../use-handles";
-import type { FourPoints, OwnLines } from "../worker/messages";
 import { boardSize, CORNERS, type Grip, type Grips, OWN_LINES, photoPoints, startGrips } from "./corner-marks";
 import { ExerciseChoice } from "./exercise-choice";
 
@@ -68,6 +68,7 @@ function CornerBoard({
   const head = useRef<HTMLHeadingElement>(null);
   useEffect(() => head.current?.focus({ preventScroll: true }), []);
   const mayOwn = exercise?.task.kind === "plan-to-picture";
+  const isRead = exercise?.task.kind === "picture-to-plan";
   const shown: readonly Grip[] = ownEye && mayOwn ? [...CORNERS, ...OWN_LINES] : CORNERS;
 
   const handles = useHandles({
@@ -89,7 +90,7 @@ function CornerBoard({
   const onHand = useCallback(() => store.getState().grips[store.getState().selected], [store]);
 
   const set = () => {
-    if (!exercise) return;
+    if (!exercise || isRead) return;
     const { corners, ownLines } = photoPoints(grips, size);
     onSet(exercise, photo, corners, ownEye && mayOwn ? ownLines : null);
   };
@@ -178,6 +179,12 @@ function CornerBoard({
           </ol>
           <div className="check-side-head">
             <Nudges onNudge={handles.nudge} />
+            {isRead && (
+              <p className="check-note">
+                This exercise is read back on to the plan, and the picture's opening does not tell where that lies: it
+                can be checked on its printed sheet only.
+              </p>
+            )}
             {mayOwn && (
               <label className="check-tick">
                 <input type="checkbox" checked={ownEye} onChange={(event) => setOwnEye(event.target.checked)} />
@@ -186,10 +193,10 @@ function CornerBoard({
             )}
           </div>
           <div className="check-side-foot">
-            <Press weight="main" onClick={set} aria-disabled={!exercise}>
+            <Press weight="main" onClick={set} aria-disabled={!exercise || isRead}>
               {exercise ? "Straighten it" : "Choose the exercise first"}
             </Press>
-            <Press onClick={() => check.getState().show({ at: "choose" })}>Another photograph</Press>
+            <Press onClick={() => check.getState().show({ at: "choose" })}>Another photo</Press>
           </div>
         </section>
       </div>

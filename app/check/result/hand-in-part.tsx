@@ -4,9 +4,9 @@ import { useStore } from "zustand";
 import { WaitingList } from "@/app/_parts/hand-ins/waiting-list";
 import { Press } from "@/app/_parts/press";
 import { When } from "@/app/_parts/when";
+import type { CheckedDrawing } from "@/app/_photo/checked-drawing";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { type Due, useCheckRoom } from "../check-context";
-import type { CheckedDrawing } from "../checked-drawing";
 import { useHandIn } from "../use-finish";
 
 type Props = { readonly exercise: Exercise; readonly drawing: CheckedDrawing };

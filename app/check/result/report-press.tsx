@@ -2,7 +2,7 @@
 
 import { useState } from "react";
 import { Press } from "@/app/_parts/press";
-import { type CheckedDrawing, marksOf } from "../checked-drawing";
+import { type CheckedDrawing, marksOf } from "@/app/_photo/checked-drawing";
 
 /** A page to keep or to hang up: asked for with the marks, and made by the server that the page came from. */
 export function ReportPress({ drawing }: { readonly drawing: CheckedDrawing }) {

@@ -2,6 +2,9 @@
 
 import { type CSSProperties, useId, useMemo, useState } from "react";
 import type { Place } from "@/app/_parts/kept-work/attempt";
+import type { CheckedDrawing } from "@/app/_photo/checked-drawing";
+import { PhotoPane, PhotoSheet, ZoomPresses } from "@/app/_photo/photo-pane";
+import { boundsOfBox } from "@/app/_photo/places";
 import { DrawList } from "@/app/_sheet/draw-list";
 import { edgesIn } from "@/app/_sheet/drawings";
 import { OwnMark, PlainLine, TrueMark } from "@/app/_sheet/end-marks";
@@ -10,9 +13,6 @@ import type { SetRoom } from "@/app/_sheet/set-room";
 import { TRUE_LINES } from "@/lib/drawing/draw-edges";
 import type { Grade } from "@/lib/grading/grade";
 import { printScale } from "@/lib/measure/scale";
-import type { CheckedDrawing } from "../checked-drawing";
-import { PhotoPane, PhotoSheet, ZoomPresses } from "../photo-pane";
-import { boundsOfBox } from "../places";
 import "@/app/_sheet/compare.css";
 
 type Props = { readonly room: SetRoom; readonly grade: Grade; readonly drawing: CheckedDrawing };
@@ -63,16 +63,18 @@ export function TruthOver({ room, grade, drawing }: Props) {
             over={<div className="truth-line" aria-hidden="true" data-end={laid > 0 && laid < ALL ? "part" : "none"} />}
           />
         </div>
-        <input
-          id={slider}
-          className="compare-slider"
-          type="range"
-          min={0}
-          max={ALL}
-          value={laid}
-          onChange={(event) => setLaid(Number(event.target.value))}
-          aria-valuetext={sayLaid(laid)}
-        />
+        <div className="truth-slide">
+          <input
+            id={slider}
+            className="compare-slider"
+            type="range"
+            min={0}
+            max={ALL}
+            value={laid}
+            onChange={(event) => setLaid(Number(event.target.value))}
+            aria-valuetext={sayLaid(laid)}
+          />
+        </div>
         <div className="check-tools">
           <label htmlFor={slider} className="check-drawn">
             <span className="lettering">Your drawing {printScale(drawing.scale)}</span>{" "}

@@ -1,12 +1,16 @@
-import type { Answer, Asked, DrawingAnswer, FrameAnswer, FromWorker, PhotoAnswer } from "./worker/messages";
+import type { Exercise } from "@/lib/exercise/exercise";
+import type { SheetCode } from "@/lib/sheet/sheet-code";
+import type { Answer, Asked, DrawingAnswer, FrameAnswer, FromWorker, NameAnswer, PhotoAnswer } from "./worker/messages";
 
 /** What the page asks its worker; each answer comes in its own time, and a failure is an error in words. */
 export type WorkerDesk = {
-  readonly readPhoto: (file: Blob, step: (words: string) => void) => Promise<PhotoAnswer>;
+  readonly readPhoto: (file: Blob, look: boolean, step: (words: string) => void) => Promise<PhotoAnswer>;
   readonly readDrawing: (
     asked: Extract<Asked, { readonly ask: "drawing" | "corners" }>,
     step: (words: string) => void,
   ) => Promise<DrawingAnswer>;
+  /** Of the sheet found last. */
+  readonly showName: (exercise: Exercise, code: SheetCode) => Promise<NameAnswer>;
   readonly readFrame: (frame: ImageBitmap) => Promise<FrameAnswer>;
   readonly close: () => void;
 };
@@ -50,8 +54,9 @@ export function openWorkerDesk(start: () => Worker): WorkerDesk {
       worker.postMessage({ id: last, ...asked }, handOver);
     });
   return {
-    readPhoto: async (file, step) => (await ask({ ask: "photo", file }, step)) as PhotoAnswer,
+    readPhoto: async (file, look, step) => (await ask({ ask: "photo", file, look }, step)) as PhotoAnswer,
     readDrawing: async (asked, step) => (await ask(asked, step)) as DrawingAnswer,
+    showName: async (exercise, code) => (await ask({ ask: "name", exercise, code }, () => {})) as NameAnswer,
     readFrame: async (frame) => (await ask({ ask: "frame", frame }, () => {}, [frame])) as FrameAnswer,
     close: () => failAll("The page was left."),
   };

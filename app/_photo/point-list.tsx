@@ -6,14 +6,21 @@ import type { Compass, NudgeStep } from "@/app/_sheet/constrain";
 import type { ProjectedPoint } from "@/lib/exercise/exercise-points";
 import { capital } from "@/lib/plan/first-letter";
 import { sayPoint } from "@/lib/plan/say-point";
-import { useCheck, useCheckRoom } from "../check-context";
-import type { CheckedDrawing, CheckedPoint, PointState } from "../checked-drawing";
-import { Nudges } from "../nudges";
+import type { CheckedDrawing, CheckedPoint, PointState, Said } from "./checked-drawing";
+import { Nudges } from "./nudges";
 
-type Props = {
-  readonly drawing: CheckedDrawing;
-  readonly points: ReadonlyMap<string, ProjectedPoint>;
+type Desk = {
+  /** Null where no move can be taken back. */
+  readonly undo: (() => void) | null;
+  readonly say: (what: Said) => void;
   readonly nudge: (toward: Compass, step: NudgeStep) => void;
+};
+
+type Props = Desk & {
+  readonly drawing: Pick<CheckedDrawing, "points">;
+  readonly points: ReadonlyMap<string, ProjectedPoint>;
+  readonly selected: string | null;
+  readonly select: (point: string | null) => void;
 };
 
 const STATE_WORDS: Readonly<Record<PointState, string>> = {
@@ -26,12 +33,12 @@ const STATE_WORDS: Readonly<Record<PointState, string>> = {
 };
 
 /** The points asked, with what was read of each; under the one on hand, what can be said of it. */
-export function PointList({ drawing, points, nudge }: Props) {
-  const { store } = useCheckRoom();
-  const selected = useCheck((check) => check.selected);
+export function PointList({ drawing, points, selected, select, ...desk }: Props) {
   const onHand = useRef<HTMLLIElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: brought into view when another point is chosen
-  useEffect(() => onHand.current?.scrollIntoView?.({ block: "nearest" }), [selected]);
+  useEffect(() => {
+    onHand.current?.scrollIntoView?.({ block: "nearest" });
+  }, [selected]);
   return (
     <ol className="point-rows">
       {drawing.points.map((one, i) => {
@@ -49,13 +56,13 @@ export function PointList({ drawing, points, nudge }: Props) {
               type="button"
               className="point-name"
               aria-expanded={chosen}
-              onClick={() => store.getState().select(chosen ? null : one.point)}
+              onClick={() => select(chosen ? null : one.point)}
             >
               <span className="point-number">{i + 1}</span>
               <span>{known ? capital(sayPoint(known)) : one.point}</span>
               <span className="point-state">{STATE_WORDS[one.state]}</span>
             </button>
-            {chosen && <Sayings one={one} nudge={nudge} />}
+            {chosen && <Sayings one={one} {...desk} />}
           </li>
         );
       })}
@@ -63,10 +70,7 @@ export function PointList({ drawing, points, nudge }: Props) {
   );
 }
 
-function Sayings({ one, nudge }: { readonly one: CheckedPoint; readonly nudge: Props["nudge"] }) {
-  const { store } = useCheckRoom();
-  const earlier = useCheck((check) => check.earlier.length);
-  const { say, undo } = store.getState();
+function Sayings({ one, undo, say, nudge }: Desk & { readonly one: CheckedPoint }) {
   return (
     <div className="point-sayings">
       <p>{adviceFor(one)}</p>
@@ -86,7 +90,7 @@ function Sayings({ one, nudge }: { readonly one: CheckedPoint; readonly nudge: P
             As it was read
           </Press>
         )}
-        {earlier > 0 && (
+        {undo && (
           <Press weight="small" onClick={undo}>
             Take back
           </Press>
@@ -100,12 +104,12 @@ function Sayings({ one, nudge }: { readonly one: CheckedPoint; readonly nudge: P
 function adviceFor({ state }: CheckedPoint): string {
   switch (state) {
     case "doubtful":
-      return "Something is there, but it may be another thing. Say that it is right, or drag the handle to your corner.";
+      return "Something is there, but it may be another thing. Say that it is right, or drag the handle to the corner drawn.";
     case "missing":
-      return "Press on the photograph where you drew it, or say that it is not drawn.";
+      return "Press on the photograph where it is drawn, or say that it is not drawn.";
     case "not drawn":
-      return "It counts as missing. If it is there after all, press on the photograph where you drew it.";
+      return "It counts as missing. If it is there after all, press on the photograph where it is drawn.";
     default:
-      return "Drag the handle if it does not stand on your corner.";
+      return "Drag the handle if it does not stand on the corner drawn.";
   }
 }

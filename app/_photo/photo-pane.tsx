@@ -7,6 +7,7 @@ import { viewOfPane, ZOOM_STEP } from "@/app/_sheet/pane-state";
 import { SheetContext, useSheet } from "@/app/_sheet/sheet-context";
 import { createSheetViews } from "@/app/_sheet/sheet-views";
 import { type Bounds, type Plane, toPaper, toPx, type View } from "@/app/_sheet/view";
+import "./photo.css";
 
 type Place = readonly [number, number];
 

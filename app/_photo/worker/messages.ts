@@ -14,9 +14,16 @@ export type OwnLines = { readonly horizon: PhotoPoint; readonly backWallFoot: Ph
 /** What the page asks of the worker. Each has a number, and so has the answer. */
 export type Asked =
   /** Decode a photograph and find out which sheet it shows. */
-  | { readonly ask: "photo"; readonly file: Blob }
+  | {
+      readonly ask: "photo";
+      readonly file: Blob;
+      /** Whether a sheet is looked for; else it is only opened, for its corners to be set by hand. */
+      readonly look: boolean;
+    }
   /** Read the pencil on the sheet that was found. */
   | { readonly ask: "drawing"; readonly exercise: Exercise; readonly code: SheetCode }
+  /** Show the lines for the name on the sheet that was found. */
+  | { readonly ask: "name"; readonly exercise: Exercise; readonly code: SheetCode }
   /** Straighten the photograph by four corners set by hand, and read it. */
   | {
       readonly ask: "corners";
@@ -48,6 +55,8 @@ export type PhotoAnswer =
       readonly doubts: readonly string[];
       readonly shown: Shown;
     }
+  /** Opened, and no sheet looked for. */
+  | { readonly kind: "opened"; readonly shown: Shown }
   | (Refused & { /** Null where nothing could be decoded. */ readonly shown: Shown | null });
 
 /** A drawing seen straight on, and what was read of it. */
@@ -64,6 +73,9 @@ export type ReadDrawing = {
 
 export type DrawingAnswer = ReadDrawing | Refused;
 
+/** The lines for the name seen straight on. */
+export type NameAnswer = { readonly kind: "name"; readonly picture: Blob } | Refused;
+
 /** What a frame of the live view shows. */
 export type FrameAnswer = {
   readonly kind: "frame";
@@ -75,7 +87,7 @@ export type FrameAnswer = {
   readonly tilted: boolean;
 };
 
-export type Answer = PhotoAnswer | DrawingAnswer | FrameAnswer;
+export type Answer = PhotoAnswer | DrawingAnswer | NameAnswer | FrameAnswer;
 
 export type ToWorker = Asked & { readonly id: number };
 export type FromWorker =

@@ -104,6 +104,9 @@ export function changePoint(
   return { ...drawing, points: drawing.points.map((one) => (one.point === point ? change(one) : one)) };
 }
 
+/** What can be said of a point. */
+export type Said = "right" | "not drawn" | "as read";
+
 export const movePoint =
   (at: Place) =>
   (one: CheckedPoint): CheckedPoint => ({ ...one, at, state: "moved" });

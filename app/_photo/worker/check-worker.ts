@@ -3,7 +3,7 @@ import type { GreyPixels } from "@/lib/photo/pixels";
 import { decodePhoto, greyOf } from "./decode-photo";
 import { loadCodeReader, loadOpenCv } from "./load-tools";
 import type { Answer, Asked, FromWorker, ToWorker } from "./messages";
-import { findSheet, judgeFrame, readByCorners, readPencil } from "./read-photo";
+import { findSheet, judgeFrame, readByCorners, readPencil, showName } from "./read-photo";
 
 /** Of a worker's own world, what is used here: the page's types know only windows. */
 type Desk = {
@@ -46,6 +46,7 @@ function answerQuestions(desk: Desk): void {
       const decoded = await decodePhoto(asked.file);
       if (decoded.kind === "refused") return { ...decoded, shown: null };
       photo = { grey: decoded.grey, fit: null };
+      if (!asked.look) return { kind: "opened", shown: decoded.shown };
       step("Fetching what reads it: 13 MB, the first time only");
       const tools = { cv: await cvOnce(), readBarcodes: await readerOnce() };
       step("Finding the sheet");
@@ -59,6 +60,7 @@ function answerQuestions(desk: Desk): void {
       return readByCorners(photo.grey, asked.exercise, asked.corners, asked.ownLines);
     }
     if (!photo.fit) return { kind: "refused", say: "No sheet was found in it.", remedy: "Take the photograph anew." };
+    if (asked.ask === "name") return showName(photo.grey, photo.fit, asked.exercise, asked.code);
     step("Reading the pencil");
     return readPencil(photo.grey, photo.fit, asked.exercise, asked.code);
   };

@@ -19,6 +19,7 @@ import type {
   DrawingAnswer,
   FourPoints,
   FrameAnswer,
+  NameAnswer,
   OwnLines,
   PhotoAnswer,
   ReadDrawing,
@@ -29,6 +30,9 @@ import type {
 /** The straightened drawing has so many pixels to the millimetre, less where that would be more than the bound. */
 const PIXELS_PER_MM = 8;
 const MOST_STRAIGHT_PIXELS = 5e6;
+/** The lines for the name, so much larger than handwriting needs, and so much of the paper round them. */
+const NAME_PIXELS_PER_MM = 6;
+const ROUND_NAME_MM = 1.5;
 /** Paper in a frame darker than this, of 255, is too dark to find faint pencil on. */
 const DARK = 90;
 /** Of a marker's sides, the shortest to the longest: less is a camera held too far aslant. */
@@ -62,17 +66,37 @@ export async function readPencil(
   grey: GreyPixels,
   fit: PageFit,
   exercise: Exercise,
-  { paper, copy, scale }: SheetCode,
+  code: SheetCode,
 ): Promise<DrawingAnswer> {
-  const sheet = layOutPracticeSheet(exercise, { paper, copy });
-  if (!sheet || sheet.scale.written !== scale)
-    return {
-      kind: "refused",
-      say: "This sheet was printed from another form of the exercise than the one that is here now.",
-      remedy: "Print the sheet anew and draw on that, or set the four corners of the opening by hand.",
-    };
-  return readOn(grey, fit, sheet, null);
+  const sheet = sheetOfCode(exercise, code);
+  return sheet ? readOn(grey, fit, sheet, null) : OTHER_FORM;
 }
+
+/** The lines for the name, for somebody to read: no hand is read here. */
+export async function showName(
+  grey: GreyPixels,
+  fit: PageFit,
+  exercise: Exercise,
+  code: SheetCode,
+): Promise<NameAnswer> {
+  const sheet = sheetOfCode(exercise, code);
+  if (!sheet) return OTHER_FORM;
+  const { left, top, right, bottom } = sheet.layout.name;
+  const box = { left: left - ROUND_NAME_MM, top: top - ROUND_NAME_MM, right: right + ROUND_NAME_MM, bottom };
+  return { kind: "name", picture: await pictureOf(straighten(grey, fit, box, NAME_PIXELS_PER_MM)) };
+}
+
+/** The sheet that a code was printed on; null where the exercise is laid out otherwise by now. */
+function sheetOfCode(exercise: Exercise, { paper, copy, scale }: SheetCode): PracticeSheet | null {
+  const sheet = layOutPracticeSheet(exercise, { paper, copy });
+  return sheet?.scale.written === scale ? sheet : null;
+}
+
+const OTHER_FORM: Refused = {
+  kind: "refused",
+  say: "This sheet was printed from another form of the exercise than the one that is here now.",
+  remedy: "Print the sheet anew and draw on that, or set the four corners of the opening by hand.",
+};
 
 /** The same for a drawing that is on no sheet of ours, by the four corners of its opening. */
 export async function readByCorners(
