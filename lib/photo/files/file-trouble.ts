@@ -6,6 +6,9 @@ export type FileTrouble = {
   readonly remedy: string;
 };
 
+/** What the head of a picture's file says: its size in pixels, or what is wrong. */
+export type HeadReading = { readonly width: number; readonly height: number } | FileTrouble;
+
 export const NOT_A_PICTURE: FileTrouble = {
   why: "not a picture",
   say: "The file is not a picture.",

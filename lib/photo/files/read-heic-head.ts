@@ -1,5 +1,4 @@
-import { DAMAGED } from "./file-trouble";
-import type { HeadReading } from "./read-image-head";
+import { DAMAGED, type HeadReading } from "./file-trouble";
 import { latin } from "./sniff-image";
 
 type Box = { readonly name: string; readonly from: number; readonly to: number };

@@ -1,4 +1,4 @@
-import { DAMAGED, type FileTrouble, tooFewPixels, tooManyBytes, tooManyPixels } from "./file-trouble";
+import { DAMAGED, type FileTrouble, type HeadReading, tooFewPixels, tooManyBytes, tooManyPixels } from "./file-trouble";
 import { readHeicHead } from "./read-heic-head";
 import { readJpegHead } from "./read-jpeg-head";
 import { readPngHead } from "./read-png-head";
@@ -9,9 +9,6 @@ import { type ImageFormat, sniffImage } from "./sniff-image";
 export type ImageHead =
   | { readonly kind: "image"; readonly format: ImageFormat; readonly width: number; readonly height: number }
   | (FileTrouble & { readonly kind: "refused" });
-
-/** A format's reader: the size, or what is wrong. */
-export type HeadReading = { readonly width: number; readonly height: number } | FileTrouble;
 
 /** Pixels read at most: 60 million in grey and colour take 300 MB while they are unpacked. */
 export const MOST_PIXELS = 60_000_000;

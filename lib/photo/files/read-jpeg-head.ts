@@ -1,5 +1,4 @@
-import { DAMAGED, PRINTING_COLOURS } from "./file-trouble";
-import type { HeadReading } from "./read-image-head";
+import { DAMAGED, type HeadReading, PRINTING_COLOURS } from "./file-trouble";
 
 /** Markers without a length: TEM, the restarts, SOI, EOI. */
 const isBare = (marker: number) => marker === 0x01 || (marker >= 0xd0 && marker <= 0xd9);

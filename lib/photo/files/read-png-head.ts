@@ -1,5 +1,4 @@
-import { DAMAGED, MOVING } from "./file-trouble";
-import type { HeadReading } from "./read-image-head";
+import { DAMAGED, type HeadReading, MOVING } from "./file-trouble";
 import { latin } from "./sniff-image";
 
 const SIGNATURE = 8;

@@ -9,6 +9,7 @@ import { findMarkers } from "./find-markers";
 import { fitPage, LEAST_MARKERS, type MarkerFit } from "./fit-page";
 import { judgeFew, judgeMarkers } from "./judge-photo";
 import { photoFromSheet, sheetFromPhoto } from "./map-page";
+import { measurePaper } from "./measure-paper";
 import type { OpenCv } from "./open-cv";
 import {
   BUNCHED,
@@ -22,6 +23,7 @@ import {
   OTHER_CODE,
   PARTLY_OUTSIDE,
   type PhotoTrouble,
+  printedAtAnotherSize,
   SPOILED_CODE,
   TOO_BLURRED,
   TWO_SHEETS,
@@ -85,6 +87,7 @@ export async function readSheet({ cv, readBarcodes }: SheetTools, grey: GreyPixe
   // Where the code stands is known to lie on the sheet, or it is another sheet's.
   const at = sheetFromPhoto(fit, code.at);
   if (!at || !holds(paper, { left: at[0], top: at[1], right: at[0], bottom: at[1] })) return refuse(TWO_SHEETS);
+  const size = measurePaper(grey, fit, code.code.paper);
   return {
     kind: "straight",
     code: code.code,
@@ -96,6 +99,7 @@ export async function readSheet({ cv, readBarcodes }: SheetTools, grey: GreyPixe
       ...(leftOut.length > 0 ? [markersLeftOut(leftOut.length)] : []),
       ...(used.length === LEAST_MARKERS ? [NONE_TO_CHECK_BY] : []),
       ...(residual(fit) > FLAT_MM ? [notFlat(residual(fit))] : []),
+      ...(size.kind === "another size" ? [printedAtAnotherSize(size.share)] : []),
       ...(hasBox(grey, fit, grow(paper, -PRINT_MARGIN_MM)) ? [] : [PARTLY_OUTSIDE]),
     ],
   };

@@ -67,6 +67,7 @@ describe("a photographed sheet", () => {
     expect(reading.markers).toEqual(expect.arrayContaining([...photo.truth.markers]));
     expect(worstMm(reading, photo)).toBeLessThan(mm);
     expect(reading.fit.residualMm).toBeLessThan(0.1);
+    expect(reading.doubts.map(({ why }) => why)).not.toContain("printed at another size");
     expect(Math.abs(reading.codeAt[0] - (layout.code.left + layout.code.right) / 2)).toBeLessThan(0.15);
     expect(Math.abs(reading.codeAt[1] - (layout.code.top + layout.code.bottom) / 2)).toBeLessThan(0.15);
   });
