@@ -1,7 +1,7 @@
 "use client";
 
 import { useRouter } from "next/navigation";
-import { useEffect, useMemo, useState } from "react";
+import { useCallback, useEffect, useMemo, useState } from "react";
 import { createPost } from "@/app/_parts/hand-ins/post";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { CheckContext, type CheckRoom, type Due, type Homework, useCheck, useCheckRoom } from "./check-context";
@@ -37,7 +37,8 @@ export function CheckDrawing(props: CheckDrawingProps) {
     post: createPost(),
   }));
   const room = useMemo((): CheckRoom => ({ ...parts, homework, due }), [parts, homework, due]);
-  useEffect(() => parts.store.getState().open(), [parts]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what the address names later is what the page itself asked for
+  useEffect(() => parts.store.getState().open(props.asked), [parts]);
   useEffect(() => parts.post.getState().open(), [parts]);
   useEffect(() => () => parts.worker.close(), [parts]);
   return (
@@ -53,15 +54,17 @@ function Stages({ exercise, asked, catalogue }: CheckDrawingProps) {
   const opened = useCheck((check) => check.opened);
   const stage = useCheck((check) => check.stage);
   const drawing = useCheck((check) => check.drawing);
-  const goTo = (id: string) => router.replace(`/check?exercise=${encodeURIComponent(id)}`, { scroll: false });
+  const goTo = useCallback(
+    (id: string) => router.replace(`/check?exercise=${encodeURIComponent(id)}`, { scroll: false }),
+    [router],
+  );
   const { readPhoto, readCorners } = useReadPhoto({ exercise, asked, goTo });
 
   // A drawing that was kept brings its exercise back with it.
   const wanted = stage.at === "drawing" ? (drawing?.exercise ?? null) : null;
-  // biome-ignore lint/correctness/useExhaustiveDependencies: asked once for each exercise that is wanted
   useEffect(() => {
     if (wanted !== null && wanted !== asked && homework === null) goTo(wanted);
-  }, [wanted, asked, homework]);
+  }, [wanted, asked, homework, goTo]);
 
   if (!opened) return <CheckFrame title="Check">{null}</CheckFrame>;
   if (stage.at === "corners")
@@ -78,7 +81,8 @@ function Stages({ exercise, asked, catalogue }: CheckDrawingProps) {
   }
   if (stage.at === "drawing" && drawing && asked === drawing.exercise && !exercise) return <Changed />;
   if (stage.at === "refused") return <Refused {...stage} onFile={readPhoto} exercise={exercise} />;
-  if (stage.at === "choose") return <Choose onFile={readPhoto} exercise={exercise} />;
+  if (stage.at === "choose")
+    return <Choose onFile={readPhoto} onOther={(file) => readPhoto(file, false)} exercise={exercise} />;
   return <Working words={stage.at === "working" ? stage.words : "Fetching the exercise"} />;
 }
 

@@ -49,7 +49,8 @@ export type Check = {
   readonly selected: string | null;
   /** Points as they were before each move, the oldest first. */
   readonly earlier: readonly CheckedPoint[];
-  readonly open: () => void;
+  /** Looks for the drawing that is kept; it waits where the address names another exercise. */
+  readonly open: (asked: string | null) => void;
   readonly show: (stage: Stage) => void;
   readonly take: (drawing: CheckedDrawing) => void;
   readonly select: (point: string | null) => void;
@@ -88,15 +89,15 @@ export function createCheck(desk: CheckDesk): CheckStore {
       drawing: null,
       selected: null,
       earlier: [],
-      open: () => {
+      open: (asked) => {
         const shelf = findShelf();
         const drawing = shelf && keptCheck(shelf, desk);
+        const here = drawing && (asked === null || asked === drawing.exercise);
         set({
           opened: true,
           keeping: shelf !== null,
-          ...(drawing
-            ? { drawing, stage: { at: "drawing" }, selected: drawing.confirmed ? null : nextOpen(drawing) }
-            : {}),
+          drawing,
+          ...(here ? { stage: { at: "drawing" }, selected: drawing.confirmed ? null : nextOpen(drawing) } : {}),
         });
       },
       show: (stage) => set({ stage }),

@@ -16,7 +16,7 @@ export function Nudges({ onNudge }: { readonly onNudge: (toward: Compass, step: 
           {capital(toward)}
         </Press>
       ))}
-      <label>
+      <label className="nudge-by">
         by{" "}
         <select className="look-list" value={step} onChange={(event) => setStep(event.target.value as NudgeStep)}>
           {Object.entries(NUDGE_STEPS_MM).map(([each, mm]) => (

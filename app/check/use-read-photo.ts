@@ -41,15 +41,14 @@ export function useReadPhoto({ exercise, asked, goTo }: Props) {
   );
 
   const readPhoto = useCallback(
-    async (file: Blob) => {
+    async (file: Blob, look = true) => {
       step("Opening the photograph");
       try {
-        const answer = await worker.readPhoto(file, step);
+        const answer = await worker.readPhoto(file, look, step);
         const photo = answer.shown && (await showPhoto(answer.shown));
-        if (answer.kind === "refused" || !photo) {
-          const { say, remedy } = answer.kind === "refused" ? answer : { say: "", remedy: "" };
-          return refuse(say, remedy, photo);
-        }
+        if (answer.kind === "refused") return refuse(answer.say, answer.remedy, photo);
+        if (!photo) throw new Error("A photograph that was read is not here.");
+        if (answer.kind === "opened") return store.getState().show({ at: "corners", photo });
         const { code, residualMm, doubts } = answer;
         store.getState().show({ at: "found", code, residualMm, doubts, photo });
       } catch (error) {
@@ -87,9 +86,9 @@ export function useReadPhoto({ exercise, asked, goTo }: Props) {
     if (!found) return;
     const { code, residualMm, doubts, photo } = found;
     const trouble = fitTrouble(code, exercise, asked, homework !== null);
-    if (trouble === "fetch") return goTo(code.exercise);
-    if (trouble) return refuse(trouble.say, trouble.remedy, photo);
-    if (!exercise) return;
+    if (trouble === "fetch") goTo(code.exercise);
+    else if (trouble) refuse(trouble.say, trouble.remedy, photo);
+    if (trouble || !exercise) return;
     step("Reading the pencil");
     worker
       .readDrawing({ ask: "drawing", exercise, code }, step)

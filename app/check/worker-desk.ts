@@ -2,7 +2,7 @@ import type { Answer, Asked, DrawingAnswer, FrameAnswer, FromWorker, PhotoAnswer
 
 /** What the page asks its worker; each answer comes in its own time, and a failure is an error in words. */
 export type WorkerDesk = {
-  readonly readPhoto: (file: Blob, step: (words: string) => void) => Promise<PhotoAnswer>;
+  readonly readPhoto: (file: Blob, look: boolean, step: (words: string) => void) => Promise<PhotoAnswer>;
   readonly readDrawing: (
     asked: Extract<Asked, { readonly ask: "drawing" | "corners" }>,
     step: (words: string) => void,
@@ -50,7 +50,7 @@ export function openWorkerDesk(start: () => Worker): WorkerDesk {
       worker.postMessage({ id: last, ...asked }, handOver);
     });
   return {
-    readPhoto: async (file, step) => (await ask({ ask: "photo", file }, step)) as PhotoAnswer,
+    readPhoto: async (file, look, step) => (await ask({ ask: "photo", file, look }, step)) as PhotoAnswer,
     readDrawing: async (asked, step) => (await ask(asked, step)) as DrawingAnswer,
     readFrame: async (frame) => (await ask({ ask: "frame", frame }, () => {}, [frame])) as FrameAnswer,
     close: () => failAll("The page was left."),

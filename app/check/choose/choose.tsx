@@ -9,12 +9,18 @@ import { CheckFrame } from "../check-frame";
 import { LiveCamera } from "./live-camera";
 import { PhotoInput } from "./photo-input";
 
-type Props = { readonly onFile: (file: Blob) => void; readonly exercise: Exercise | null };
+type Props = {
+  readonly onFile: (file: Blob) => void;
+  /** A photograph of a drawing on other paper. */
+  readonly onOther: (file: Blob) => void;
+  readonly exercise: Exercise | null;
+};
 
 /** The start: a photograph is taken, chosen, dropped or pasted. */
-export function Choose({ onFile, exercise }: Props) {
-  const { homework } = useCheckRoom();
+export function Choose({ onFile, onOther, exercise }: Props) {
+  const { homework, store } = useCheckRoom();
   const keeping = useCheck((check) => check.keeping);
+  const kept = useCheck((check) => check.drawing);
   const [over, setOver] = useState(false);
   const [live, setLive] = useState(false);
   const device = useDevice();
@@ -31,7 +37,7 @@ export function Choose({ onFile, exercise }: Props) {
     <CheckFrame title="Check">
       <section
         className="check-paper check-choose ruled"
-        aria-label="Choose a photograph"
+        aria-label="A photograph"
         data-over={over}
         onDragOver={(event) => {
           event.preventDefault();
@@ -73,6 +79,11 @@ export function Choose({ onFile, exercise }: Props) {
           {device && !device.isHandheld && (
             <p className="check-quiet">Or drop one anywhere on this paper, or paste it.</p>
           )}
+          {kept && (
+            <div className="check-presses">
+              <Press onClick={() => store.getState().show({ at: "drawing" })}>Go on with the last drawing</Press>
+            </div>
+          )}
           {!keeping && (
             <p className="check-quiet">This browser keeps nothing: what you confirm is gone when the page is left.</p>
           )}
@@ -88,17 +99,15 @@ export function Choose({ onFile, exercise }: Props) {
             It is read in this browser and goes to no server. What the camera noted beside it, such as the place, is
             never read and never kept.
           </p>
-          <p className="check-quiet">
-            No printed sheet? Any photograph of a drawing will do: you set the four corners of its proscenium opening by
-            hand. {exercise === null && <>A sheet to print is with each exercise in the list.</>}
+          <h2 className="lettering">No printed sheet?</h2>
+          <p>
+            Any drawing in a proscenium opening will do: say which exercise it is, and set the four corners of its
+            opening by hand.
           </p>
-          {exercise && !homework && (
-            <div className="check-presses">
-              <PressLink href={`/sheet/${exercise.id}`} weight="small">
-                Print the sheet
-              </PressLink>
-            </div>
-          )}
+          <div className="check-presses">
+            <PhotoInput onFile={onOther} words="A drawing on other paper" weight="plain" />
+            {exercise && !homework && <PressLink href={`/sheet/${exercise.id}`}>Print the sheet</PressLink>}
+          </div>
         </div>
       </section>
     </CheckFrame>

@@ -99,7 +99,6 @@ export function LiveCamera({ onFile, onAway }: Props) {
         {state.kind === "none" ? (
           <p className="check-live-none">{state.why}</p>
         ) : (
-          // biome-ignore lint/a11y/useMediaCaption: the camera's own view has no words to be read
           <video ref={video} playsInline muted aria-label="What the camera sees" />
         )}
         <div className="check-live-foot">

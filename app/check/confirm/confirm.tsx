@@ -138,7 +138,7 @@ function ConfirmBoard({ exercise, drawing, bounds }: Props & { readonly bounds: 
             <Press weight="main" onClick={confirm} aria-describedby="check-left">
               {open > 0 ? `Next to look at: ${open} left` : finish.words}
             </Press>
-            <Press onClick={() => store.getState().startAnew()}>Another photograph</Press>
+            <Press onClick={() => store.getState().startAnew()}>Another photo</Press>
             <p id="check-left" role="status" className="aloud">
               {open === 0
                 ? "Every point is settled."

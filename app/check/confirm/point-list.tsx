@@ -31,7 +31,9 @@ export function PointList({ drawing, points, nudge }: Props) {
   const selected = useCheck((check) => check.selected);
   const onHand = useRef<HTMLLIElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: brought into view when another point is chosen
-  useEffect(() => onHand.current?.scrollIntoView?.({ block: "nearest" }), [selected]);
+  useEffect(() => {
+    onHand.current?.scrollIntoView?.({ block: "nearest" });
+  }, [selected]);
   return (
     <ol className="point-rows">
       {drawing.points.map((one, i) => {

@@ -68,6 +68,7 @@ function CornerBoard({
   const head = useRef<HTMLHeadingElement>(null);
   useEffect(() => head.current?.focus({ preventScroll: true }), []);
   const mayOwn = exercise?.task.kind === "plan-to-picture";
+  const isRead = exercise?.task.kind === "picture-to-plan";
   const shown: readonly Grip[] = ownEye && mayOwn ? [...CORNERS, ...OWN_LINES] : CORNERS;
 
   const handles = useHandles({
@@ -89,7 +90,7 @@ function CornerBoard({
   const onHand = useCallback(() => store.getState().grips[store.getState().selected], [store]);
 
   const set = () => {
-    if (!exercise) return;
+    if (!exercise || isRead) return;
     const { corners, ownLines } = photoPoints(grips, size);
     onSet(exercise, photo, corners, ownEye && mayOwn ? ownLines : null);
   };
@@ -178,6 +179,12 @@ function CornerBoard({
           </ol>
           <div className="check-side-head">
             <Nudges onNudge={handles.nudge} />
+            {isRead && (
+              <p className="check-note">
+                This exercise is read back on to the plan, and the picture's opening does not tell where that lies: it
+                can be checked on its printed sheet only.
+              </p>
+            )}
             {mayOwn && (
               <label className="check-tick">
                 <input type="checkbox" checked={ownEye} onChange={(event) => setOwnEye(event.target.checked)} />
@@ -186,10 +193,10 @@ function CornerBoard({
             )}
           </div>
           <div className="check-side-foot">
-            <Press weight="main" onClick={set} aria-disabled={!exercise}>
+            <Press weight="main" onClick={set} aria-disabled={!exercise || isRead}>
               {exercise ? "Straighten it" : "Choose the exercise first"}
             </Press>
-            <Press onClick={() => check.getState().show({ at: "choose" })}>Another photograph</Press>
+            <Press onClick={() => check.getState().show({ at: "choose" })}>Another photo</Press>
           </div>
         </section>
       </div>

@@ -63,16 +63,18 @@ export function TruthOver({ room, grade, drawing }: Props) {
             over={<div className="truth-line" aria-hidden="true" data-end={laid > 0 && laid < ALL ? "part" : "none"} />}
           />
         </div>
-        <input
-          id={slider}
-          className="compare-slider"
-          type="range"
-          min={0}
-          max={ALL}
-          value={laid}
-          onChange={(event) => setLaid(Number(event.target.value))}
-          aria-valuetext={sayLaid(laid)}
-        />
+        <div className="truth-slide">
+          <input
+            id={slider}
+            className="compare-slider"
+            type="range"
+            min={0}
+            max={ALL}
+            value={laid}
+            onChange={(event) => setLaid(Number(event.target.value))}
+            aria-valuetext={sayLaid(laid)}
+          />
+        </div>
         <div className="check-tools">
           <label htmlFor={slider} className="check-drawn">
             <span className="lettering">Your drawing {printScale(drawing.scale)}</span>{" "}

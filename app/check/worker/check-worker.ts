@@ -46,6 +46,7 @@ function answerQuestions(desk: Desk): void {
       const decoded = await decodePhoto(asked.file);
       if (decoded.kind === "refused") return { ...decoded, shown: null };
       photo = { grey: decoded.grey, fit: null };
+      if (!asked.look) return { kind: "opened", shown: decoded.shown };
       step("Fetching what reads it: 13 MB, the first time only");
       const tools = { cv: await cvOnce(), readBarcodes: await readerOnce() };
       step("Finding the sheet");

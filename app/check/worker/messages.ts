@@ -14,7 +14,12 @@ export type OwnLines = { readonly horizon: PhotoPoint; readonly backWallFoot: Ph
 /** What the page asks of the worker. Each has a number, and so has the answer. */
 export type Asked =
   /** Decode a photograph and find out which sheet it shows. */
-  | { readonly ask: "photo"; readonly file: Blob }
+  | {
+      readonly ask: "photo";
+      readonly file: Blob;
+      /** Whether a sheet is looked for; else it is only opened, for its corners to be set by hand. */
+      readonly look: boolean;
+    }
   /** Read the pencil on the sheet that was found. */
   | { readonly ask: "drawing"; readonly exercise: Exercise; readonly code: SheetCode }
   /** Straighten the photograph by four corners set by hand, and read it. */
@@ -48,6 +53,8 @@ export type PhotoAnswer =
       readonly doubts: readonly string[];
       readonly shown: Shown;
     }
+  /** Opened, and no sheet looked for. */
+  | { readonly kind: "opened"; readonly shown: Shown }
   | (Refused & { /** Null where nothing could be decoded. */ readonly shown: Shown | null });
 
 /** A drawing seen straight on, and what was read of it. */
