@@ -1,12 +1,15 @@
 import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
-import { loadOpenCV } from "@opencvjs/web";
-import { prepareZXingModule, readBarcodes } from "zxing-wasm/reader";
 import type { OpenCv } from "../../photo/straighten/open-cv";
 import type { SheetTools } from "../../photo/straighten/read-sheet";
 
-/** The programs that read a sheet, from the installed packages: nothing comes from a network. */
+/**
+ * The programs that read a sheet, from the installed packages: nothing comes from a network. They are large, and loaded only
+ * where a photograph is read.
+ */
 export async function loadSheetTools(): Promise<SheetTools> {
+  const { loadOpenCV } = await import("@opencvjs/web");
+  const { prepareZXingModule, readBarcodes } = await import("zxing-wasm/reader");
   const program = await readFile(createRequire(import.meta.url).resolve("zxing-wasm/reader/zxing_reader.wasm"));
   prepareZXingModule({ overrides: { wasmBinary: new Uint8Array(program).buffer } });
   // The package's own types leave its marker detector out.

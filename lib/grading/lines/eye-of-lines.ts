@@ -6,7 +6,7 @@ import type { StageDirection } from "../../stage/frame";
 import type { Viewer } from "../../stage/viewer";
 import { placeOf } from "./judge-line";
 import type { EyeOfLines, Told } from "./judgement";
-import { CLEAR_SIGMAS } from "./line-precision";
+import { mostMisfit } from "./line-precision";
 
 /** A drawn line that runs away from the viewer, and its direction on the stage. */
 export type Receding = { readonly line: DrawnLine; readonly direction: StageDirection };
@@ -29,7 +29,13 @@ const FARTHEST = 20;
  * places do not enter, only where the lines run: lines square to the plaster line tell e and h, those of a second
  * direction D as well, and lines of one raking direction h alone.
  */
-export function eyeOfLines(lines: readonly Receding[], own: Viewer): Omit<EyeOfLines, "say"> {
+export function eyeOfLines(
+  lines: readonly Receding[],
+  own: Viewer,
+): Omit<EyeOfLines, "say"> & {
+  /** That eye, for figures that the lines leave open as near to the exercise's own as they allow; null unless told. */
+  readonly fitted: Viewer | null;
+} {
   const scale = own.distance;
   let eye: Vector3 = [own.distance, own.eyeHeight, own.offset];
   for (let step = 0; step < STEPS; step++) {
@@ -45,13 +51,15 @@ export function eyeOfLines(lines: readonly Receding[], own: Viewer): Omit<EyeOfL
   const figures = { distance: tell(0, own.distance), eyeHeight: tell(1, own.eyeHeight), offset: tell(2, own.distance) };
   const nothing = { distance: null, eyeHeight: null, offset: null };
   const known = Object.values(figures).filter((figure) => figure !== null).length;
-  if (known === 0) return { kind: "cannot tell", ...nothing, misfit: null };
+  if (known === 0) return { kind: "cannot tell", ...nothing, misfit: null, fitted: null };
   const free = lines.length - rank;
   const left = lines.reduce((sum, { line, direction }) => sum + missAt(line, direction, eye) ** 2, 0);
   const misfit = free > 0 ? Math.sqrt(left / free) : null;
   const possible = !figures.distance || (eye[0] > 0 && eye[0] < FARTHEST * own.distance);
-  if (!possible || (misfit !== null && misfit > CLEAR_SIGMAS)) return { kind: "disagree", ...nothing, misfit };
-  return { kind: "told", ...figures, misfit };
+  if (!possible || (misfit !== null && misfit > mostMisfit(free))) {
+    return { kind: "disagree", ...nothing, misfit, fitted: null };
+  }
+  return { kind: "told", ...figures, misfit, fitted: asViewer(eye) };
 }
 
 function asViewer([distance, eyeHeight, offset]: Vector3): Viewer {

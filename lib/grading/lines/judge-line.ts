@@ -49,7 +49,8 @@ export function judgeLine(
   const meant: Vector2 = [toPlace[0] * sense, toPlace[1] * sense];
   const turned = Math.atan2(cross(meant, run), meant[0] * run[0] + meant[1] * run[1]);
   const sigmas = Math.abs(missInSigmas(line, place));
-  const off = Math.abs(cross(meant, run)) / Math.hypot(...meant);
+  // A line that begins in its very vanishing point goes through it, whichever way it runs.
+  const off = Math.hypot(...meant) > 0 ? Math.abs(cross(meant, run)) / Math.hypot(...meant) : 0;
   return {
     turnedDeg: (turned * 180) / Math.PI,
     offMm: toPaperMm(off, scaleRatio),
@@ -62,7 +63,7 @@ export function judgeLine(
 /** One sigma of the far end beside a ruler laid from the near end to the place: both ends slip. */
 function farEndSigma({ ends: [near, far], sigma }: DrawnLine, [x, y, w]: VanishingPlace): number {
   const reach = (end: Vector2) => Math.hypot(x - end[0] * w, y - end[1] * w);
-  return sigma * Math.hypot(1, reach(far) / reach(near));
+  return reach(near) > 0 ? sigma * Math.hypot(1, reach(far) / reach(near)) : sigma;
 }
 
 function crossHorizon({ ends }: DrawnLine, horizon: number): PicturePoint | null {

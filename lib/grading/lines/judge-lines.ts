@@ -1,31 +1,15 @@
 import type { Exercise } from "../../exercise/exercise";
-import { cross3, subtract3 } from "../../geometry/vector3";
-import { toPaperMm } from "../../measure/scale";
-import type { DrawnLine } from "../../perspective/whose-eye/drawn-line";
 import { listEdges } from "../../plan/list-edges";
 import { namePoints } from "../../plan/name-points";
-import type { StageDirection } from "../../stage/frame";
 import { eyeOfLines } from "./eye-of-lines";
-import { directionFrom, judgeLine, placeOf, ruleOf } from "./judge-line";
+import { judgeLine, placeOf } from "./judge-line";
 import { judgeMeeting } from "./judge-meeting";
-import type { JudgedLine, JudgedMeeting, LineRule, LinesJudgement, PaperLine } from "./judgement";
-import { SHORTEST_LINE_MM, withPrecision } from "./line-precision";
-import { edgeBetween, nameLine } from "./name-line";
+import type { Held, JudgedLine, JudgedMeeting, LinesJudgement, PaperLine } from "./judgement";
+import { type KnownLine, knowLine, parallelGroups } from "./known-line";
+import { remarksOf } from "./remarks";
 import { sayEye } from "./say-eye";
 import { sayLine } from "./say-line";
 import { sayMeeting } from "./say-meeting";
-
-/** Directions that leave each other by less than this sine are parallel on the stage. */
-const PARALLEL_SINE = 1e-6;
-
-/** A line with what it is on the stage; `line` runs from its end nearer to the viewer. */
-type Known = {
-  readonly drawn: PaperLine;
-  readonly line: DrawnLine;
-  readonly direction: StageDirection;
-  readonly rule: LineRule;
-  readonly element: string;
-};
 
 /**
  * What a drawing on paper shows besides its points: uprights that lean, lines that should stay level and do not, lines that
@@ -41,93 +25,45 @@ export function judgeLines(
   if (exercise.task.kind === "picture-to-plan") return { kind: "plan" };
   const points = namePoints(exercise.plan, exercise.stage);
   const edges = listEdges(exercise.plan, points);
-  const all = drawn.map((line) => know(exercise, line, scaleRatio, points, edges));
+  const all = drawn.map((line) => knowLine(exercise, line, scaleRatio, points, edges));
   const known = all.filter((line) => line !== null);
+  const receding = known.filter(({ rule }) => rule === "receding");
+  const { fitted, ...eye } = eyeOfLines(receding, exercise.viewer);
+  const held = holdAgainst(exercise, known, scaleRatio);
+  // The same lines held against the eye that they imply: what is right there is no fault of its own.
+  const byTheirEye = fitted && holdAgainst({ ...exercise, viewer: fitted }, known, scaleRatio);
+  return {
+    kind: "judged",
+    ...held,
+    skipped: all.flatMap((line, i) => (line === null ? [i] : [])),
+    eye: { ...eye, say: sayEye(exercise, eye) },
+    remarks: remarksOf(exercise, held, eye, byTheirEye, scaleRatio),
+  };
+}
+
+function holdAgainst(exercise: Exercise, known: readonly KnownLine[], scaleRatio: number): Held {
   const lines = known.map((one): JudgedLine => {
     const place = placeOf(exercise, one.direction);
     const judged = judgeLine(exercise, one.line, place, scaleRatio);
     const { from, to } = one.drawn;
-    const named = { from, to, rule: one.rule, name: nameLine(edges, points, from, to), place, ...judged };
+    const named = { from, to, rule: one.rule, name: one.name, place, ...judged };
     return { ...named, say: judged.off ? sayLine(exercise, named, one, scaleRatio) : "" };
   });
-  const meetings = parallelGroups(known).map((group): JudgedMeeting => {
-    const members = group.map((i) => known[i] as Known);
-    const first = members[0] as Known;
-    const [x, y, w] = placeOf(exercise, first.direction);
+  const groups = parallelGroups(known).map((group) => {
+    const members = group.map((i) => known[i] as KnownLine);
+    return { group, members, elements: [...new Set(members.map(({ element }) => element))] };
+  });
+  const meetings = groups.map(({ group, members, elements }): JudgedMeeting => {
+    const { direction, name } = members[0] as KnownLine;
+    const [x, y, w] = placeOf(exercise, direction);
     const met = judgeMeeting(
       members.map(({ line }) => line),
       [x / w, y / w],
       scaleRatio,
     );
-    const elements = [...new Set(members.map(({ element }) => element))];
     const meeting = { lines: group, elements, vanishingPoint: [x / w, y / w] as const, ...met };
-    return { ...meeting, say: sayMeeting(exercise, meeting, first.direction) };
+    const isShared = groups.some((other) => other.group !== group && other.elements.join() === elements.join());
+    return { ...meeting, say: sayMeeting(exercise, meeting, direction, isShared ? name : null) };
   });
-  const eye = eyeOfLines(
-    known.filter(({ rule }) => rule === "receding"),
-    exercise.viewer,
-  );
-  return {
-    kind: "judged",
-    lines,
-    skipped: all.flatMap((line, i) => (line === null ? [i] : [])),
-    meetings,
-    eye: { ...eye, say: sayEye(exercise, eye) },
-    remarks: remarksOf(lines, meetings),
-  };
-}
-
-function know(
-  exercise: Exercise,
-  drawn: PaperLine,
-  scaleRatio: number,
-  points: ReturnType<typeof namePoints>,
-  edges: ReturnType<typeof listEdges>,
-): Known | null {
-  const [from, to] = [points.get(drawn.from), points.get(drawn.to)];
-  if (!from || !to)
-    throw new Error(`A line runs from ${drawn.from} to ${drawn.to}, and one of them names no point of the plan.`);
-  const [a, b] = drawn.at;
-  const length = toPaperMm(Math.hypot(b[0] - a[0], b[1] - a[1]), scaleRatio);
-  const turned = from.at[1] > to.at[1];
-  const direction = directionFrom(turned ? subtract3(from.at, to.at) : subtract3(to.at, from.at));
-  const rule = ruleOf(direction);
-  if (rule === null || !(length >= SHORTEST_LINE_MM)) return null;
-  const element = edgeBetween(edges, drawn.from, drawn.to)?.element ?? from.element;
-  return { drawn, line: withPrecision(turned ? [b, a] : [a, b], exercise, scaleRatio), direction, rule, element };
-}
-
-/** Places in the list of the receding lines that are parallel on the stage, two and more together. */
-function parallelGroups(known: readonly Known[]): readonly (readonly number[])[] {
-  const groups: number[][] = [];
-  known.forEach(({ rule, direction }, i) => {
-    if (rule !== "receding") return;
-    const group = groups.find(([first]) => areParallel((known[first as number] as Known).direction, direction));
-    if (group) group.push(i);
-    else groups.push([i]);
-  });
-  return groups.filter((group) => group.length > 1);
-}
-
-function areParallel(one: StageDirection, other: StageDirection): boolean {
-  return Math.hypot(...cross3(one, other)) < PARALLEL_SINE * Math.hypot(...one) * Math.hypot(...other);
-}
-
-/** Verdicts that one sentence tells of all the lines that meet; scattered ones are told each by itself. */
-const TOLD_AT_ONCE: ReadonlySet<JudgedMeeting["verdict"]> = new Set(["beside", "off the horizon", "parallel"]);
-
-function remarksOf(lines: readonly JudgedLine[], meetings: readonly JudgedMeeting[]): readonly string[] {
-  // Of lines among which one alone is off, that one moved the meeting: it is told, and the meeting is not.
-  const isLone = (meeting: JudgedMeeting) =>
-    meeting.verdict !== "parallel" && meeting.lines.filter((i) => lines[i]?.off).length === 1;
-  const told = meetings.filter((meeting) => TOLD_AT_ONCE.has(meeting.verdict) && !isLone(meeting));
-  const explained = new Set(told.flatMap((meeting) => meeting.lines));
-  const worst = (one: JudgedLine, other: JudgedLine) => other.offMm / other.allowedMm - one.offMm / one.allowedMm;
-  return [
-    ...told.map(({ say }) => say),
-    ...lines
-      .filter(({ off }, i) => off && !explained.has(i))
-      .sort(worst)
-      .map(({ say }) => say),
-  ];
+  return { lines, meetings };
 }

@@ -60,7 +60,7 @@ export type JudgedMeeting = {
   /** Walls, platforms, pieces of furniture that they belong to. */
   readonly elements: readonly string[];
   readonly vanishingPoint: PicturePoint;
-  /** Where they meet as drawn, least squares; null where they are parallel or do not tell. */
+  /** Where they meet as drawn, least squares, and of the verdict `beside` on the horizon; null where they are parallel or do not tell. */
   readonly at: PicturePoint | null;
   /** One sigma of that place, millimetres right and up; null with it. */
   readonly giveMm: readonly [right: number, up: number] | null;
@@ -93,8 +93,11 @@ export type LinesJudgement =
       readonly skipped: readonly number[];
       readonly meetings: readonly JudgedMeeting[];
       readonly eye: EyeOfLines;
-      /** What is worth telling the student, the worst first of each: meetings, then lines that no told meeting explains. */
+      /** What is worth telling the student: an eye of their own, then meetings, then lines that none of these explains, the worst first. */
       readonly remarks: readonly string[];
     }
   /** The task is drawn on the plan, where nothing is foreshortened. */
   | { readonly kind: "plan" };
+
+/** Lines and meetings held against one eye. */
+export type Held = { readonly lines: readonly JudgedLine[]; readonly meetings: readonly JudgedMeeting[] };

@@ -29,3 +29,21 @@ export function withPrecision(
   const turn = (length * Math.tan((HAND_DEG[task.strictness] * Math.PI) / 180)) / Math.SQRT2;
   return { ends, sigma: Math.hypot((LINE_END_MM * scaleRatio) / 1000, turn) };
 }
+
+/** The 99 % point of the normal distribution. */
+const ONE_IN_A_HUNDRED = 2.3263;
+
+/**
+ * The most that a hand leaves over, once in a hundred drawings: root mean square in sigmas over so many lines more than
+ * figures were fitted. The root of chi-square's 99 % point over its degrees of freedom (Wilson and Hilferty 1931, from memory).
+ */
+export function mostMisfit(free: number): number {
+  const share = 2 / (9 * free);
+  return (1 - share + ONE_IN_A_HUNDRED * Math.sqrt(share)) ** 1.5;
+}
+
+/** By this much more of squared misses than the best meeting leaves, another is refused: chi-square of two, 99 %. */
+export const SAME_MEETING = 9.21;
+
+/** The same for its height alone: chi-square of one, 99 %. */
+export const SAME_HEIGHT = 6.63;

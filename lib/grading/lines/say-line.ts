@@ -6,14 +6,14 @@ import type { StageDirection } from "../../stage/frame";
 import type { JudgedLine } from "./judgement";
 import { CLEAR_SIGMAS } from "./line-precision";
 
-type Held = Omit<JudgedLine, "say">;
+type Off = Omit<JudgedLine, "say">;
 type Meant = { readonly line: DrawnLine; readonly direction: StageDirection; readonly element: string };
 
 /** How far along the horizon a crossing is still told by its distance, mm on the sheet. */
 const FARTHEST_TOLD_MM = 500;
 
 /** What a line that is off shows, why it matters, and what to do: two sentences or three. */
-export function sayLine(exercise: Exercise, held: Held, meant: Meant, scaleRatio: number): string {
+export function sayLine(exercise: Exercise, held: Off, meant: Meant, scaleRatio: number): string {
   switch (held.rule) {
     case "upright":
       return sayUpright(held);
@@ -24,7 +24,7 @@ export function sayLine(exercise: Exercise, held: Held, meant: Meant, scaleRatio
   }
 }
 
-function sayUpright({ name, turnedDeg, offMm }: Held): string {
+function sayUpright({ name, turnedDeg, offMm }: Off): string {
   const way = turnedDeg < 0 ? "right" : "left";
   return (
     `${capital(name)} leans ${degrees(turnedDeg)} to the ${way}, ${millimetres(offMm)} over its length. ` +
@@ -32,7 +32,7 @@ function sayUpright({ name, turnedDeg, offMm }: Held): string {
   );
 }
 
-function sayFrontal({ name, turnedDeg, offMm }: Held, { direction, element }: Meant): string {
+function sayFrontal({ name, turnedDeg, offMm }: Off, { direction, element }: Meant): string {
   const rises = turnedDeg > 0 ? "rises" : "falls";
   const rule =
     direction[2] === 0
@@ -45,7 +45,7 @@ function sayFrontal({ name, turnedDeg, offMm }: Held, { direction, element }: Me
   return `${capital(name)} ${what}, ${millimetres(offMm)} over its length. ${rule}`;
 }
 
-function sayReceding(exercise: Exercise, held: Held, { line, direction }: Meant, scaleRatio: number): string {
+function sayReceding(exercise: Exercise, held: Off, { line, direction }: Meant, scaleRatio: number): string {
   const { name, offMm, place, crosses } = held;
   const target = nameTarget(direction);
   const miss =
@@ -66,7 +66,7 @@ function nameTarget([dx, , dz]: StageDirection): string {
 }
 
 /** Whether the far end lies above the ruler or below it; of a steep line, to its left or right. */
-function sideOf({ ends: [near, far] }: DrawnLine, { place }: Pick<Held, "place">): string {
+function sideOf({ ends: [near, far] }: DrawnLine, { place }: Pick<Off, "place">): string {
   const [x, y, w] = place;
   const toward = [x - near[0] * w, y - near[1] * w] as const;
   const run = [far[0] - near[0], far[1] - near[1]] as const;

@@ -7,10 +7,18 @@ import { millimetres } from "./say-line";
 /** So many elements are named; of more, the rest is counted. */
 const NAMED = 4;
 
-/** Where lines meet that are parallel on the stage, and what that means; of a true meeting, the rule that was kept. */
-export function sayMeeting(exercise: Exercise, meeting: Omit<JudgedMeeting, "say">, direction: StageDirection): string {
+/**
+ * Where lines meet that are parallel on the stage, and what that means; of a true meeting, the rule that was kept. `like`
+ * names one of the lines, where the same elements have edges of other directions too.
+ */
+export function sayMeeting(
+  exercise: Exercise,
+  meeting: Omit<JudgedMeeting, "say">,
+  direction: StageDirection,
+  like: string | null,
+): string {
   const { verdict, missMm } = meeting;
-  const who = sayWho(meeting.elements, direction);
+  const who = `${sayWho(meeting.elements, direction)}${like === null ? "" : ` (like ${like})`}`;
   const target = sayTarget(direction);
   const level = direction[2] === 0;
   const up = missMm?.[1] ?? 0;
@@ -28,19 +36,23 @@ export function sayMeeting(exercise: Exercise, meeting: Omit<JudgedMeeting, "say
     case "scattered":
       return `${who} do not meet in one point. Parallel lines that run away from the viewer share one vanishing point: take them all to ${target}.`;
     case "parallel":
-      return `${who} are drawn parallel on the sheet. They run away from the viewer, so in the picture they draw together: take them all to ${target}.`;
+      return `${who} are drawn parallel on the sheet, or as good as. They run away from the viewer, so in the picture they draw together: take them all to ${target}.`;
     case "cannot tell":
       return `${who} are too short, or too close to one line, to tell where they meet.`;
   }
 }
 
 function sayWho(elements: readonly string[], [dx, , dz]: StageDirection): string {
-  const named = elements.length > NAMED + 1 ? elements.slice(0, NAMED) : elements;
-  const more = elements.length - named.length;
-  const what = `The edges of ${inARow(more > 0 ? [...named, `${more} more`] : named)}`;
+  const what = `The edges of ${sayElements(elements)}`;
   if (dz !== 0) return `${what} that climb the same way`;
   if (dx === 0) return `${what} that run square to the plaster line`;
   return elements.length === 1 ? `The level edges of ${inARow(elements)}` : `${what} that are parallel on the stage`;
+}
+
+function sayElements(elements: readonly string[]): string {
+  const named = elements.length > NAMED + 1 ? elements.slice(0, NAMED) : elements;
+  const more = elements.length - named.length;
+  return inARow(more > 0 ? [...named, `${more} more`] : named);
 }
 
 function sayTarget([dx, , dz]: StageDirection): string {
@@ -59,6 +71,8 @@ function sayAngle({ viewer }: Exercise, { at }: Omit<JudgedMeeting, "say">, [dx,
   const angle = (across: number, up: number) => Math.round((Math.atan2(up, across) * 180) / Math.PI);
   const drawn = angle(at[0] - viewer.offset, viewer.distance);
   const truth = angle(dx, dy);
+  if (drawn === 90 && truth !== 90)
+    return `That is the CVP, where only lines square to the plaster line go; these stand at ${sayTurn(truth)} to it.`;
   return drawn === truth
     ? "That is less than a degree on the plan, but a hand can do better."
     : `So drawn they stand at ${sayTurn(drawn)} to the plaster line instead of ${sayTurn(truth)}.`;

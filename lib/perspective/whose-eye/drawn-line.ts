@@ -54,3 +54,8 @@ export function missSlope(line: DrawnLine, place: VanishingPlace): Vector3 {
     (normal[2] - share * half[2]) / root,
   ];
 }
+
+/** The sum of the squares of lines' misses of a place, in their sigmas. */
+export function squaredMisses(lines: readonly DrawnLine[], place: VanishingPlace): number {
+  return lines.reduce((sum, line) => sum + missInSigmas(line, place) ** 2, 0);
+}

@@ -18,7 +18,7 @@ export type EyeFigures = {
   readonly distance: number | null;
   /** From the rectangle's nearest corner to the eye, square to the picture plane, metres. */
   readonly fromRectangle: number | null;
-  /** The rectangle's first side over its second as drawn; of one whose proportion was given it is that proportion. */
+  /** The rectangle's first side over its second, as this eye sees it drawn. */
   readonly proportion: number | null;
 };
 
@@ -60,7 +60,11 @@ export function readFigures(drawing: MarkedDrawing, kept?: Reading): Reading {
   const seen = rectangle?.kind === "one-point" || rectangle?.kind === "two-point" ? (pairs ?? []) : [];
   const horizon = fitHorizon([...known.map(({ group }) => group), ...seen], kept?.horizon ?? undefined);
   const place = (index: number) => placeOnHorizon(horizon?.angles[index] ?? 0);
-  const sides: Sides = seen.length > 0 ? [place(known.length), place(known.length + 1)] : [null, null];
+  const away = (index: 0 | 1) =>
+    seen.length === 0 || (rectangle?.kind === "one-point" && rectangle.firstIsAcross === (index === 0))
+      ? null
+      : place(known.length + index);
+  const sides: Sides = [away(0), away(1)];
   const sighted = known.map(({ i }, index) => ({ group: i, X: place(index) }));
   const height = horizon?.height ?? null;
   const eye = height === null ? null : placeEye(drawing, { meetings, sighted, view: rectangle, sides, pairs }, height);

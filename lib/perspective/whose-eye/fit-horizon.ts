@@ -1,5 +1,5 @@
 import type { Vector2 } from "../../geometry/vector";
-import { type DrawnLine, missInSigmas, missSlope, type VanishingPlace } from "./drawn-line";
+import { type DrawnLine, missInSigmas, missSlope, squaredMisses, type VanishingPlace } from "./drawn-line";
 import type { Meeting } from "./fit-meeting";
 
 /** Lines of one direction that is level on the stage, and where they meet by themselves. */
@@ -67,17 +67,13 @@ function placeAt(height: number, angle: number): VanishingPlace {
 }
 
 function costOf(groups: readonly LevelGroup[], height: number, angles: readonly number[]): number {
-  return groups.reduce((sum, { lines }, i) => sum + squares(lines, placeAt(height, angles[i] ?? 0)), 0);
+  return groups.reduce((sum, { lines }, i) => sum + squaredMisses(lines, placeAt(height, angles[i] ?? 0)), 0);
 }
 
 function costAlone({ lines, meeting }: LevelGroup): number {
   if (meeting.kind === "unknown") return 0;
   const [x, y]: Vector2 = meeting.kind === "point" ? meeting.at : meeting.direction;
-  return squares(lines, [x, y, meeting.kind === "point" ? 1 : 0]);
-}
-
-function squares(lines: readonly DrawnLine[], place: VanishingPlace): number {
-  return lines.reduce((sum, line) => sum + missInSigmas(line, place) ** 2, 0);
+  return squaredMisses(lines, [x, y, meeting.kind === "point" ? 1 : 0]);
 }
 
 /** Gauss and Newton's step: each angle belongs to one group, so it is taken out first and the height is solved alone. */

@@ -23,6 +23,10 @@ const NUDGE = 0.05;
  * known length gives a scale.
  */
 export function whoseEye(drawing: MarkedDrawing, units: LengthUnits): WhoseEye {
+  const { sigmaMm, length, rectangle: marked } = drawing;
+  for (const [what, size] of Object.entries({ sigmaMm, metres: length?.metres, proportion: marked?.proportion }))
+    if (size !== undefined && size !== null && !(size > 0 && Number.isFinite(size)))
+      throw new Error(`A marked drawing's ${what} is a finite number above 0, not ${size}.`);
   const reading = readFigures(drawing);
   const why = refusalOf(drawing, reading);
   if (why) return { kind: "refused", why, meetings: reading.meetings, say: REFUSALS[why] };

@@ -1,3 +1,5 @@
+import { OTHER_SIZE_REMEDY, percent } from "./judge-bar";
+
 /** What is wrong with a photograph, or doubtful about it, and what to do. */
 export type PhotoTrouble = {
   readonly why:
@@ -37,7 +39,7 @@ export const NOT_OUR_SHEET: PhotoTrouble = {
   why: "not our sheet",
   say: "No practice sheet is found in the photograph: none of its eight square markers is seen.",
   remedy:
-    "Photograph the whole printed sheet from above. A drawing on other paper is checked by setting the corners of its opening by hand.",
+    "Photograph the whole printed sheet from above, so that it nearly fills the picture. A drawing on other paper is checked by setting the corners of its opening by hand.",
 };
 
 export const TWO_SHEETS: PhotoTrouble = {
@@ -124,5 +126,14 @@ export function notFlat(residualMm: number): PhotoTrouble {
     why: "not flat",
     say: `The paper is not flat: places on it may be off by ${residualMm.toFixed(1)} mm and more.`,
     remedy: "Hold its corners down, or press it under a pane of glass, and take the photograph from straight above.",
+  };
+}
+
+/** A sheet that its paper's edges show to be printed smaller or larger, and how many times its size. */
+export function printedAtAnotherSize(share: number): PhotoTrouble {
+  return {
+    why: "printed at another size",
+    say: `The sheet seems to be printed at ${percent(share)} of its size: measure its bar.`,
+    remedy: OTHER_SIZE_REMEDY,
   };
 }

@@ -9,6 +9,7 @@ import { findMarkers } from "./find-markers";
 import { fitPage, LEAST_MARKERS, type MarkerFit } from "./fit-page";
 import { judgeFew, judgeMarkers } from "./judge-photo";
 import { photoFromSheet, sheetFromPhoto } from "./map-page";
+import { measurePaper } from "./measure-paper";
 import type { OpenCv } from "./open-cv";
 import {
   BUNCHED,
@@ -22,7 +23,9 @@ import {
   OTHER_CODE,
   PARTLY_OUTSIDE,
   type PhotoTrouble,
+  printedAtAnotherSize,
   SPOILED_CODE,
+  TOO_BLURRED,
   TWO_SHEETS,
 } from "./photo-trouble";
 import { type CodeReading, type ReadBarcodes, readCode } from "./read-code";
@@ -69,12 +72,12 @@ export async function readSheet({ cv, readBarcodes }: SheetTools, grey: GreyPixe
     const { kind } = await readCode(readBarcodes, shrunk(grey));
     return refuse(judgeFew(grey, seen, kind !== "none" && kind !== "not ours"));
   }
-  const { refusal, doubts } = judgeMarkers(seen);
+  const { refusal, doubts, isSoft } = judgeMarkers(seen);
   if (refusal) return refuse(refusal);
   const fits = PAPERS.map((paper) => ({ paper, result: fitPage(seen, markerPlaces(paper), grey) }));
   const best = bestFit(fits);
   const code = await findCode(readBarcodes, grey, best);
-  if (code.kind !== "read") return refuse(codeTrouble(code.kind));
+  if (code.kind !== "read") return refuse(codeTrouble(code.kind, isSoft));
   const result = fits.find(({ paper }) => paper === code.code.paper)?.result;
   if (result?.kind !== "fitted") return refuse(fitTrouble(result?.why, seen.length));
   const { fit, used, leftOut } = result;
@@ -84,6 +87,7 @@ export async function readSheet({ cv, readBarcodes }: SheetTools, grey: GreyPixe
   // Where the code stands is known to lie on the sheet, or it is another sheet's.
   const at = sheetFromPhoto(fit, code.at);
   if (!at || !holds(paper, { left: at[0], top: at[1], right: at[0], bottom: at[1] })) return refuse(TWO_SHEETS);
+  const size = measurePaper(grey, fit, code.code.paper);
   return {
     kind: "straight",
     code: code.code,
@@ -95,6 +99,7 @@ export async function readSheet({ cv, readBarcodes }: SheetTools, grey: GreyPixe
       ...(leftOut.length > 0 ? [markersLeftOut(leftOut.length)] : []),
       ...(used.length === LEAST_MARKERS ? [NONE_TO_CHECK_BY] : []),
       ...(residual(fit) > FLAT_MM ? [notFlat(residual(fit))] : []),
+      ...(size.kind === "another size" ? [printedAtAnotherSize(size.share)] : []),
       ...(hasBox(grey, fit, grow(paper, -PRINT_MARGIN_MM)) ? [] : [PARTLY_OUTSIDE]),
     ],
   };
@@ -143,7 +148,8 @@ function refuse(trouble: PhotoTrouble): SheetReading {
   return { kind: "refused", ...trouble };
 }
 
-function codeTrouble(kind: Exclude<CodeReading["kind"], "read">): PhotoTrouble {
+function codeTrouble(kind: Exclude<CodeReading["kind"], "read">, isSoft: boolean): PhotoTrouble {
+  if (kind === "none" && isSoft) return TOO_BLURRED;
   if (kind === "several") return TWO_SHEETS;
   if (kind === "not ours") return OTHER_CODE;
   if (kind === "newer") return NEWER_SHEET;

@@ -2,8 +2,12 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { LINE_END_MM } from "@/lib/grading/lines/line-precision";
+import { exerciseForOwnEye } from "@/lib/grading/own-eye/exercise-for-own-eye";
+import { project } from "@/lib/perspective/project";
 import type { PicturePoint } from "@/lib/stage/frame";
+import { backWallCorners } from "@/lib/stage/stage";
 import type { Viewer } from "@/lib/stage/viewer";
+import { SHIPPED } from "@/tests/exercises/shipped";
 import { handSlips } from "../../hand-slips";
 import { real } from "../../perspective/arbitraries";
 import { seeded } from "../../seeded";
@@ -30,6 +34,30 @@ describe("the lines of any set", () => {
         expect(lines.every(({ off, offMm }) => !off && offMm < 1e-6)).toBe(true);
         expect(meetings.every(({ verdict }) => verdict === "true" || verdict === "cannot tell")).toBe(true);
         expect(lines.filter(({ rule }) => rule === "upright").length).toBeGreaterThan(4);
+      }),
+      seeded,
+    );
+  });
+
+  it.each(SHIPPED.map(({ exercise }) => exercise).filter(({ task }) => task.kind === "plan-to-picture"))(
+    "of $id are true in its own picture",
+    (exercise) => {
+      const { lines, meetings, remarks, skipped } = judged(exercise, drawEdges(exercise));
+      expect(remarks).toEqual([]);
+      expect(lines.length + skipped.length).toBe(drawEdges(exercise).length);
+      expect(meetings.filter(({ verdict }) => verdict !== "true" && verdict !== "cannot tell")).toEqual([]);
+    },
+  );
+
+  it("are true for the student's own eye, once the exercise is graded for it", () => {
+    fc.assert(
+      fc.property(anyExercise("true"), otherEye, (exercise, [near, high]) => {
+        const viewer = moveEye(exercise, [near, high, 0]);
+        const foot = project(viewer, backWallCorners(exercise.stage)[0]);
+        if (!foot.seen) throw new Error("The back wall is not seen.");
+        const own = exerciseForOwnEye(exercise, { horizonZ: viewer.eyeHeight, backWallFootZ: foot.at[1] });
+        if (own.kind !== "ready") throw new Error(own.why);
+        expect(judged(own.exercise, drawEdges(exercise, viewer)).remarks).toEqual([]);
       }),
       seeded,
     );

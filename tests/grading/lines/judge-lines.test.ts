@@ -137,13 +137,19 @@ describe("what lines on paper show", () => {
     ]);
   });
 
+  it("edges of a raking wall that both run to the CVP are told so: 16.364 ft are 104 mm", () => {
+    expect(wallToward([0, 8]).remarks).toEqual([
+      "The level edges of W2 meet on the horizon, but 104 mm to the left of their vanishing point on the horizon. That is the CVP, where only lines square to the plaster line go; these stand at 66° to it.",
+    ]);
+  });
+
   it("edges drawn parallel are told to draw together", () => {
     const { meetings, remarks } = judged(readTideOffice(), [
       line("A.foot", "B.foot", A_FOOT, B_FOOT),
       line("A.top", "B.top", A_TOP, [B_TOP[0], A_TOP[1] + B_FOOT[1] - A_FOOT[1]]),
     ]);
     expect(meetings[0]).toMatchObject({ verdict: "parallel", at: null, giveMm: null, missMm: null });
-    expect(remarks[0]).toMatch(/^The level edges of W2 are drawn parallel on the sheet\./);
+    expect(remarks[0]).toMatch(/^The level edges of W2 are drawn parallel on the sheet, or as good as\./);
   });
 
   it("of a foot astray and a true top the foot alone is told", () => {
@@ -172,6 +178,34 @@ describe("what lines on paper show", () => {
     expect(remarks[0]).toMatch(/^The foot of W4 misses .+ As drawn it runs to the CVP/);
   });
 
+  it("a whole drawing for an eye of its own is told so once: 2 ft higher is 12.7 mm", () => {
+    const exercise = readTideOffice();
+    const { remarks } = judged(exercise, drawEdges(exercise, { ...exercise.viewer, eyeHeight: 10 * FOOT_M }));
+    expect(remarks).toEqual([
+      "The lines agree with each other, but were drawn for another eye: 10'-0\" high instead of 8'-0\", with its horizon 12.7 mm above the one given. Take them to the horizon and the vanishing points given, or have the drawing graded for the eye that you drew.",
+    ]);
+  });
+
+  it("and so is one from nearer by, and to one side", () => {
+    const exercise = readTideOffice();
+    const { viewer } = exercise;
+    const other = { ...viewer, distance: 20 * FOOT_M, offset: 4 * FOOT_M };
+    const { remarks } = judged(exercise, drawEdges(exercise, other));
+    expect(remarks).toEqual([
+      "The lines agree with each other, but were drawn for another eye: 20'-0\" before the plaster line instead of 36'-0\", and 4'-0\" farther to the viewer's right. Take them to the horizon and the vanishing points given, or have the drawing graded for the eye that you drew.",
+    ]);
+  });
+
+  it("tells apart the two ways that one piece's edges run", () => {
+    const exercise = readTideOffice(["/plan/furniture/0/width", 6], ["/plan/furniture/0/depth", 6]);
+    const { meetings } = judged(exercise, drawEdges(exercise));
+    const ofDesk = meetings.filter(({ elements }) => elements.join() === "desk").map(({ say }) => say);
+    expect(ofDesk).toEqual([
+      expect.stringMatching(/^The level edges of desk \(like the foot of desk from corner 1 to 2\) /),
+      expect.stringMatching(/^The level edges of desk \(like the foot of desk from corner 2 to 3\) /),
+    ]);
+  });
+
   it("leaves out what is too short to have a direction, and lines that are none on the stage", () => {
     const { lines, skipped } = judged(readTideOffice(), [
       line("A.foot", "B.foot", A_FOOT, [A_FOOT[0] + 4 / FOOT_MM, A_FOOT[1]]),
@@ -180,6 +214,22 @@ describe("what lines on paper show", () => {
     ]);
     expect(skipped).toEqual([0, 1]);
     expect(lines.map(({ name }) => name)).toEqual(["the upright at A"]);
+  });
+
+  it("a line from its very vanishing point on goes through it: no figure is broken", () => {
+    const exercise = readTideOffice();
+    const { place } = judged(exercise, [line("A.foot", "B.foot", A_FOOT, B_FOOT)]).lines[0] ?? { place: [0, 0, 0] };
+    const vanishing: Feet = [place[0] / place[2] / FOOT_M, place[1] / place[2] / FOOT_M];
+    for (const ends of [
+      [vanishing, B_FOOT],
+      [A_FOOT, vanishing],
+    ] as const) {
+      const { lines, eye, remarks } = judged(exercise, [line("A.foot", "B.foot", ends[0], ends[1])]);
+      expect(lines[0]).toMatchObject({ off: false, say: "" });
+      expect([lines[0]?.offMm, lines[0]?.turnedDeg, lines[0]?.allowedMm].every(Number.isFinite)).toBe(true);
+      expect(remarks).toEqual([]);
+      expect(eye.say).not.toMatch(/NaN/);
+    }
   });
 
   it("with no line at all knows no eye and has nothing to say", () => {

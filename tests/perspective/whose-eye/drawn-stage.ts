@@ -9,7 +9,7 @@ import type { StagePoint } from "@/lib/stage/frame";
 import type { Viewer } from "@/lib/stage/viewer";
 
 /** A stage point as a viewer sees it, drawn at a scale: millimetres of paper from the foot of the centre line. */
-export function drawPoint(viewer: Viewer, point: StagePoint, scaleRatio: number): DrawingPlace {
+function drawPoint(viewer: Viewer, point: StagePoint, scaleRatio: number): DrawingPlace {
   const seen = project(viewer, point);
   if (!seen.seen) throw new Error("The point is not seen.");
   return [(seen.at[0] * 1000) / scaleRatio, (seen.at[1] * 1000) / scaleRatio];

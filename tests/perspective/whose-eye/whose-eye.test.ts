@@ -264,6 +264,15 @@ describe("whose eye drew this?", () => {
     if (answer.kind === "refused") expect(answer.say).toMatch(/^[A-Z].+\.$/);
   });
 
+  it.each([
+    { sigmaMm: 0 },
+    { sigmaMm: Number.NaN },
+    { length: { ...RULE, metres: -1 } },
+    { rectangle: rectangle(SQUARE_ON, 0) },
+  ])("is not asked of a drawing without size: %o", (marked) => {
+    expect(() => whoseEye(drawing(marked), "m")).toThrow(/a finite number above 0/);
+  });
+
   it("lets uprights lean by a hand's slip", () => {
     const uprights = [upright(-9, 0.02), upright(9, -0.02)];
     expect(told({ uprights, rectangle: rectangle(SQUARE_ON, null) }).figures.horizon).not.toBeNull();

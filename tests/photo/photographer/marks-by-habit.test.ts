@@ -3,7 +3,7 @@ import { layOutPracticeSheet } from "@/lib/drawing/practice-sheet/lay-out-practi
 import { gradeMarks } from "@/lib/grading/grade-marks";
 import { shippedExercise } from "@/tests/drawing/practice-sheet/exercises";
 import { drawnLines } from "./drawn-lines";
-import { marksByHabit } from "./marks-by-habit";
+import { goesOnFromOwn, marksByHabit } from "./marks-by-habit";
 
 describe("a student's marks on paper", () => {
   it.each([
@@ -16,14 +16,16 @@ describe("a student's marks on paper", () => {
     const exercise = shippedExercise(id);
     const marks = marksByHabit(exercise, habit, 5);
     expect(marks.map(({ point }) => point)).toEqual(exercise.task.marks);
-    const { habits } = gradeMarks(exercise, { format: "plasterline.marks/1", exercise: id, marks });
+    const { habits } = gradeMarks(goesOnFromOwn(exercise), { format: "plasterline.marks/1", exercise: id, marks });
     expect(habits.map((claim) => claim.id)).toContain(habit);
   });
 
   it("show none where they are true", () => {
     const exercise = shippedExercise("raking-wall");
     const marks = marksByHabit(exercise, null, 5);
-    expect(gradeMarks(exercise, { format: "plasterline.marks/1", exercise: exercise.id, marks }).habits).toEqual([]);
+    expect(
+      gradeMarks(goesOnFromOwn(exercise), { format: "plasterline.marks/1", exercise: exercise.id, marks }).habits,
+    ).toEqual([]);
   });
 
   it.each([

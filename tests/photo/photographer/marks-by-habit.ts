@@ -7,11 +7,20 @@ import { throwDice } from "./dice";
 /** How far a careful hand misses the place it means, as a share of the opening's width: about half a millimetre on Letter. */
 const HAND_SHARE = 0.004;
 
-/** Marks of a student who holds a habit wherever it applies, in the way that shows most plainly; with no habit, true marks. */
+/**
+ * Marks of a student who holds a habit wherever it applies, in the way that shows most plainly; with no habit, true marks.
+ * Paper corrects nobody: whatever the exercise does on screen, a top stands over the student's own foot.
+ */
 export function marksByHabit(exercise: Exercise, habit: string | null, seed: number): readonly Mark[] {
   const dice = throwDice(seed, "marks");
-  const held: readonly Held[] = habit === null ? [] : [plainestWay(exercise, habit)];
-  return drawMarks(exercise, held, HAND_SHARE * exercise.stage.opening.width, dice.next).marks;
+  const onPaper = goesOnFromOwn(exercise);
+  const held: readonly Held[] = habit === null ? [] : [plainestWay(onPaper, habit)];
+  return drawMarks(onPaper, held, HAND_SHARE * exercise.stage.opening.width, dice.next).marks;
+}
+
+/** An exercise as it is on paper. */
+export function goesOnFromOwn(exercise: Exercise): Exercise {
+  return { ...exercise, task: { ...exercise.task, goOnFrom: "own" } };
 }
 
 function plainestWay(exercise: Exercise, habit: string): Held {

@@ -3,7 +3,7 @@ import type { PhotoPoint } from "@/lib/photo/pixels";
 import { fitCorners } from "@/lib/photo/straighten/fit-corners";
 import { photoFromSheet, sheetFromPhoto } from "@/lib/photo/straighten/map-page";
 import { boxCorners } from "@/lib/photo/straighten/seen-box";
-import { viewSheet } from "./warp-sheet";
+import { viewSheet } from "./view-sheet";
 
 const PHOTO = { width: 3000, height: 2000 } as const;
 /** An opening of 32 by 20 feet at 1/8 inch to the foot, from the middle of its foot. */

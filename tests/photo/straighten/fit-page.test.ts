@@ -9,7 +9,7 @@ import { markerPlaces } from "@/lib/sheet/marker-places";
 import { type Paper, paperSize } from "@/lib/sheet/paper-size";
 import { seeded } from "@/tests/seeded";
 import { moveMarker, seenMarkers } from "./seen-markers";
-import { type View, viewSheet } from "./warp-sheet";
+import { type View, viewSheet } from "./view-sheet";
 
 const PHOTO = { width: 3000, height: 4000 } as const;
 const ALL = [0, 1, 2, 3, 4, 5, 6, 7] as const;

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { photoFromSheet, sheetFromPhoto } from "@/lib/photo/straighten/map-page";
 import { seeded } from "@/tests/seeded";
-import { viewSheet } from "./warp-sheet";
+import { viewSheet } from "./view-sheet";
 
 /** Millimetres on the paper that going there and back may lose. */
 const SAME_MM = 1e-7;

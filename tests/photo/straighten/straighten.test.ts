@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { GreyPixels } from "@/lib/photo/pixels";
 import { photoFromSheet } from "@/lib/photo/straighten/map-page";
 import { straighten } from "@/lib/photo/straighten/straighten";
-import { viewSheet } from "./warp-sheet";
+import { viewSheet } from "./view-sheet";
 
 const PHOTO = { width: 900, height: 1200 } as const;
 
