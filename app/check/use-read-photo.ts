@@ -86,9 +86,9 @@ export function useReadPhoto({ exercise, asked, goTo }: Props) {
     if (!found) return;
     const { code, residualMm, doubts, photo } = found;
     const trouble = fitTrouble(code, exercise, asked, homework !== null);
-    if (trouble === "fetch") return goTo(code.exercise);
-    if (trouble) return refuse(trouble.say, trouble.remedy, photo);
-    if (!exercise) return;
+    if (trouble === "fetch") goTo(code.exercise);
+    else if (trouble) refuse(trouble.say, trouble.remedy, photo);
+    if (trouble || !exercise) return;
     step("Reading the pencil");
     worker
       .readDrawing({ ask: "drawing", exercise, code }, step)

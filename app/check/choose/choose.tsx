@@ -37,7 +37,7 @@ export function Choose({ onFile, onOther, exercise }: Props) {
     <CheckFrame title="Check">
       <section
         className="check-paper check-choose ruled"
-        aria-label="Choose a photograph"
+        aria-label="A photograph"
         data-over={over}
         onDragOver={(event) => {
           event.preventDefault();
