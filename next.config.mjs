@@ -17,6 +17,9 @@ const WORKER_RULES = [
   "base-uri 'none'",
 ].join("; ");
 
+/** The worker that opens scans is served as it is written. It puts nothing together from texts, and is given what it fetches. */
+const SCAN_RULES = ["default-src 'none'", "script-src 'self' 'wasm-unsafe-eval'", "base-uri 'none'"].join("; ");
+
 /** @type {import("next").NextConfig} */
 const config = {
   reactStrictMode: true,
@@ -28,6 +31,10 @@ const config = {
     {
       source: "/_next/static/chunks/:file(.*\\.js)",
       headers: [{ key: "Content-Security-Policy", value: WORKER_RULES }],
+    },
+    {
+      source: "/_next/static/media/:file(.*\\.mjs)",
+      headers: [{ key: "Content-Security-Policy", value: SCAN_RULES }],
     },
   ],
 };

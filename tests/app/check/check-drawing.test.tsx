@@ -2,10 +2,10 @@ import { fireEvent, render, screen, waitFor, within } from "@testing-library/rea
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import { keptWaiting } from "@/app/_parts/hand-ins/waiting";
+import type { Answer, ToWorker } from "@/app/_photo/worker/messages";
 import type { Due, Homework } from "@/app/check/check-context";
 import { CheckDrawing } from "@/app/check/check-drawing";
 import { keptCheck } from "@/app/check/kept-check";
-import type { Answer, ToWorker } from "@/app/check/worker/messages";
 import { layOutPracticeSheet } from "@/lib/drawing/practice-sheet/lay-out-practice-sheet";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { readSheetCode } from "@/lib/sheet/sheet-code";

@@ -10,10 +10,10 @@ import {
   newDrawing,
   nextOpen,
   notDrawn,
-} from "@/app/check/checked-drawing";
+} from "@/app/_photo/checked-drawing";
+import { boundsOfBox, fromSheet, openingBox, sheetFrame, toSheet } from "@/app/_photo/places";
 import { gradeDrawing } from "@/app/check/grade-drawing";
 import { forgetCheck, keepCheck, keptCheck, readCheck } from "@/app/check/kept-check";
-import { boundsOfBox, fromSheet, openingBox, sheetFrame, toSheet } from "@/app/check/places";
 import { fitTrouble } from "@/app/check/use-read-photo";
 import { layOutPracticeSheet } from "@/lib/drawing/practice-sheet/lay-out-practice-sheet";
 import { exercisePoints } from "@/lib/exercise/exercise-points";

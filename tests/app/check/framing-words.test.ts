@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
+import type { FrameAnswer } from "@/app/_photo/worker/messages";
 import { sayFrame } from "@/app/check/choose/framing-words";
-import type { FrameAnswer } from "@/app/check/worker/messages";
 
 function frame(seen: number, change: Partial<FrameAnswer> = {}): FrameAnswer {
   const at = Array.from({ length: seen }, (_, id) => [id, id / 10, id / 20] as const);

@@ -1,6 +1,6 @@
 import type { Shelf } from "@/app/_parts/kept-work/shelf";
-import { sheetFrame, toSheet } from "@/app/check/places";
-import type { ReadDrawing } from "@/app/check/worker/messages";
+import { sheetFrame, toSheet } from "@/app/_photo/places";
+import type { ReadDrawing } from "@/app/_photo/worker/messages";
 import type { PracticeSheet } from "@/lib/drawing/practice-sheet/lay-out-practice-sheet";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { exercisePoints } from "@/lib/exercise/exercise-points";
