@@ -30,3 +30,8 @@ export type FoundSheet =
   /** It was set in other versions, which ask other things. */
   | { readonly kind: "other-version"; readonly title: string; readonly versions: readonly number[] }
   | { readonly kind: "not-set" };
+
+/** The same as JSON carries it: the exercise as frozen text. */
+export type SentSheet =
+  | Exclude<FoundSheet, { readonly kind: "set" }>
+  | (Omit<Extract<FoundSheet, { readonly kind: "set" }>, "exercise"> & { readonly exercise: string });

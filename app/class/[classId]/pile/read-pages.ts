@@ -1,7 +1,8 @@
 import { newDrawing } from "@/app/_photo/checked-drawing";
 import type { WorkerDesk } from "@/app/_photo/worker-desk";
+import { thawExercise } from "@/lib/classroom/live/freeze-exercise";
 import { matchPage } from "@/lib/classroom/pile/match-page";
-import type { FoundSheet } from "@/lib/classroom/pile/sheet-works";
+import type { FoundSheet, SentSheet } from "@/lib/classroom/pile/sheet-works";
 import { layOutPracticeSheet } from "@/lib/drawing/practice-sheet/lay-out-practice-sheet";
 import type { SheetCode } from "@/lib/sheet/sheet-code";
 import { type PageState, type ReadPage, rankOf } from "./page-state";
@@ -94,8 +95,9 @@ async function ask(body: { readonly classId: string; readonly exercise: string; 
     body: JSON.stringify(body),
   });
   const reply = (await answer.json()) as
-    | { readonly ok: true; readonly found: FoundSheet }
+    | { readonly ok: true; readonly found: SentSheet }
     | { readonly ok: false; readonly sentence: string };
   if (!reply.ok) throw new Error(reply.sentence);
-  return reply.found;
+  const { found } = reply;
+  return found.kind === "set" ? { ...found, exercise: thawExercise(found.exercise) } : found;
 }
