@@ -24,6 +24,9 @@ export type Homework = Due & {
   readonly last: { readonly receivedAt: string; readonly late: boolean } | null;
 };
 
+/** An exercise of the course, to be chosen for a drawing on other paper. */
+export type Listed = { readonly id: string; readonly title: string; readonly unit: string };
+
 /** What stays the same while a photograph is worked on. */
 export type CheckRoom = {
   readonly store: CheckStore;

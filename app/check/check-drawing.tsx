@@ -5,7 +5,15 @@ import { useCallback, useEffect, useMemo, useState } from "react";
 import { createPost } from "@/app/_parts/hand-ins/post";
 import { openWorkerDesk, startCheckWorker } from "@/app/_photo/worker-desk";
 import type { Exercise } from "@/lib/exercise/exercise";
-import { CheckContext, type CheckRoom, type Due, type Homework, useCheck, useCheckRoom } from "./check-context";
+import {
+  CheckContext,
+  type CheckRoom,
+  type Due,
+  type Homework,
+  type Listed,
+  useCheck,
+  useCheckRoom,
+} from "./check-context";
 import { CheckFrame } from "./check-frame";
 import { createCheck } from "./check-store";
 import { Choose } from "./choose/choose";
@@ -15,9 +23,6 @@ import { Refused } from "./refused";
 import { CheckResult } from "./result/check-result";
 import { useReadPhoto } from "./use-read-photo";
 import "./check.css";
-
-/** An exercise of the course, to be chosen for a drawing on other paper. */
-export type Listed = { readonly id: string; readonly title: string; readonly unit: string };
 
 export type CheckDrawingProps = {
   /** The exercise that the address names; null where it names none, or one that is not there. */

@@ -40,7 +40,7 @@ export function gradeDrawing(exercise: Exercise, drawing: CheckedDrawing): Grade
 }
 
 /** The pencil lines that run between two confirmed points where the set has an edge, with the ends that the pencil gave them. */
-export function drawnLines({ points, lines, frame }: CheckedDrawing, edges: readonly Edge[]): readonly PaperLine[] {
+function drawnLines({ points, lines, frame }: CheckedDrawing, edges: readonly Edge[]): readonly PaperLine[] {
   const reach = (END_MM * frame.ratio) / 1000;
   const placed = new Map(points.flatMap(({ point, at }): [string, Place][] => (at ? [[point, at]] : [])));
   return edges.flatMap(({ from, to }): PaperLine[] => {

@@ -8,7 +8,7 @@ export const OWN_LINES = ["your horizon", "the foot of your back wall"] as const
 export type Grip = (typeof CORNERS)[number] | (typeof OWN_LINES)[number];
 
 /** The photograph is laid on the board so wide, in the board's millimetres: an arrow's step is then as fine as on a sheet. */
-export const BOARD_MM = 250;
+const BOARD_MM = 250;
 
 /** Where the handles stand before they are dragged, shares of the photograph from its upper left corner. */
 const START: Readonly<Record<Grip, Place>> = {

@@ -1,6 +1,6 @@
 "use client";
 
-import type { Listed } from "../check-drawing";
+import type { Listed } from "../check-context";
 
 type Props = {
   readonly chosen: string | null;

@@ -7,6 +7,7 @@ import { backProjectToFloor } from "../../perspective/project";
 import { listEdges } from "../../plan/list-edges";
 import type { SheetPlace } from "../../sheet/place-drawings";
 import type { PicturePoint } from "../../stage/frame";
+import { drawnOn } from "./drawn-on";
 
 /** A line that a student draws when its ends are on the sheet: places in the list of points; of `given` ones after the asked. */
 export type ExpectedLine = { readonly from: number; readonly to: number };
@@ -46,16 +47,15 @@ export function expectedDrawing(sheet: PracticeSheet): ExpectedDrawing {
   const onSheet = (place: PicturePoint, point: ProjectedPoint) => sheetPlace(sheet, place, point);
   const truth = perfect.map(({ point, target }) => onSheet(target, point));
   const ways: Way[] = [{ places: truth as readonly SheetPlace[], true: true }];
-  for (const { places } of hypotheses(askedPoints(exercise, points, perfect), perfect, exercise.scaleRatio)) {
-    const moved = perfect.map(({ point, target }, i) => onSheet(places[i] ?? target, point));
-    const standing = reading ? null : tallOverOwnFeet(sheet, asked, places, perfect);
-    for (const way of standing ? [moved, standing] : [moved]) {
+  for (const idea of hypotheses(askedPoints(exercise, points, perfect), perfect, exercise.scaleRatio)) {
+    const fromTrue = perfect.map(({ target }, i) => idea.places[i] ?? target);
+    const fromOwn = reading ? [] : [drawnOn(exercise, points, perfect, idea)];
+    for (const drawn of [fromTrue, ...fromOwn]) {
+      const way = perfect.map(({ point }, i) => onSheet(drawn[i] as PicturePoint, point));
       const fine = way.every((place) => place?.every(Number.isFinite));
-      if (
-        fine &&
-        !ways.some((known) => known.places.every((place, i) => apart(place, way[i] as SheetPlace) < SAME_WAY_MM))
-      )
-        ways.push({ places: way as readonly SheetPlace[], true: false });
+      const isNew = () =>
+        ways.every(({ places }) => places.some((place, i) => apart(place, way[i] as SheetPlace) >= SAME_WAY_MM));
+      if (fine && isNew()) ways.push({ places: way as readonly SheetPlace[], true: false });
     }
   }
   return {
@@ -64,32 +64,6 @@ export function expectedDrawing(sheet: PracticeSheet): ExpectedDrawing {
     lines: reading ? [] : lines,
     ways,
   };
-}
-
-/**
- * The same with every top that the idea leaves alone put over the foot it has moved, as high as things look there: on paper
- * a student goes on from their own foot. Null where that moves nothing.
- */
-function tallOverOwnFeet(
-  sheet: PracticeSheet,
-  asked: readonly string[],
-  places: readonly (PicturePoint | null)[],
-  perfect: readonly { readonly point: ProjectedPoint; readonly target: PicturePoint }[],
-): readonly (SheetPlace | null)[] | null {
-  const { eyeHeight } = sheet.exercise.viewer;
-  let moves = false;
-  const standing = perfect.map(({ point, target }, i) => {
-    const foot = point.over === null ? -1 : asked.indexOf(point.over);
-    const moved = places[foot];
-    const wasAt = perfect[foot]?.target;
-    if (places[i] || !moved || !wasAt) return sheetPlace(sheet, places[i] ?? target, point);
-    moves = true;
-    // Heights shrink with the distance of the foot from the horizon.
-    const shrunk = (eyeHeight - moved[1]) / (eyeHeight - wasAt[1]);
-    const rise = (target[1] - wasAt[1]) * (Number.isFinite(shrunk) && shrunk > 0 ? shrunk : 1);
-    return sheetPlace(sheet, [moved[0] + target[0] - wasAt[0], moved[1] + rise], point);
-  });
-  return moves ? standing : null;
 }
 
 /** Where a place of the picture stands on the sheet; reading back, where the place on the plan stands that it shows, null where it shows none. */

@@ -1,5 +1,6 @@
 import type { SheetPlace } from "../../sheet/place-drawings";
 import type { PencilCorner, PencilLine } from "../drawing-reading";
+import type { Cross } from "./find-crosses";
 
 /** A line is taken on past its end to meet another, millimetres; lines that meet at a slant may stop farther off. */
 const TAKEN_ON_MM = 1.5;
@@ -14,10 +15,13 @@ const ONE_CORNER_MM = 1.1;
 /** How much the ends themselves say of a corner's place against the lines through it. */
 const ENDS_WEIGH = 0.05;
 
+/** A cross and a corner nearer than this are one, millimetres. */
+const SAME_PLACE_MM = 0.9;
+
 type Meeting = { readonly at: SheetPlace; readonly lines: readonly number[]; readonly ending: readonly number[] };
 
 /** Where pencil lines end, meet and cross; corners first, then crossings, then loose ends. Millimetres of the sheet. */
-export function findCorners(lines: readonly PencilLine[]): readonly PencilCorner[] {
+export function findCorners(lines: readonly PencilLine[], crosses: readonly Cross[] = []): readonly PencilCorner[] {
   const meetings: Meeting[] = [];
   const met = lines.map(() => [false, false] as [boolean, boolean]);
   for (let i = 0; i < lines.length; i++)
@@ -46,7 +50,31 @@ export function findCorners(lines: readonly PencilLine[]): readonly PencilCorner
     if (near) near.group.push(meeting);
     else groups.push([meeting]);
   }
-  return groups.map((group) => cornerOf(group, lines));
+  const corners = groups.map((group) => cornerOf(group, lines));
+  return [...corners, ...lostCrosses(crosses, corners, lines)];
+}
+
+/** Crosses whose strokes were not both found as lines, since others cover them or print does. */
+function lostCrosses(
+  crosses: readonly Cross[],
+  corners: readonly PencilCorner[],
+  lines: readonly PencilLine[],
+): readonly PencilCorner[] {
+  return crosses
+    .filter(({ at }) => corners.every((corner) => apart(corner.at, at) > SAME_PLACE_MM || corner.lines.length < 2))
+    .map(({ at }) => ({
+      at,
+      lines: lines.flatMap(({ from, to }, i) => (liesOn(at, from, to) ? [i] : [])),
+      kind: "crossing",
+    }));
+}
+
+function liesOn(at: SheetPlace, from: SheetPlace, to: SheetPlace): boolean {
+  const length = apart(from, to);
+  const [ux, uy] = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
+  const along = (at[0] - from[0]) * ux + (at[1] - from[1]) * uy;
+  const beside = Math.abs((at[0] - from[0]) * uy - (at[1] - from[1]) * ux);
+  return along >= 0 && along <= length && beside < SAME_PLACE_MM;
 }
 
 /** Corners where more lines end are surer, and gather the others round them. */

@@ -1,11 +1,12 @@
 import type { PencilLine } from "../drawing-reading";
 import type { StraightPage } from "../straight-page";
-import { type DarkRaster, darkAt } from "./dark-at";
+import { type DarkRaster, darkAt, middleOf } from "./dark-at";
+import { type Cross, findCrosses } from "./find-crosses";
 import { fitStraight } from "./fit-straight";
 import { flattenLight } from "./flatten-light";
 import { joinStraight } from "./join-straight";
 import { linesAlongPrint } from "./lines-along-print";
-import { maskPrint } from "./mask-print";
+import { maskPrint, type PrintMask } from "./mask-print";
 import { measureStroke, type Stroke } from "./measure-stroke";
 import type { Printed } from "./printed-lines";
 import { findRidges } from "./ridges";
@@ -20,6 +21,12 @@ const DARK = 0.045;
 /** Shorter lines are specks and parts of letters, millimetres. */
 const SHORTEST_MM = 1.2;
 
+export type Strokes = {
+  readonly lines: readonly PencilLine[];
+  readonly crosses: readonly Cross[];
+  readonly mask: PrintMask;
+};
+
 type Pixel = readonly [x: number, y: number];
 
 /**
@@ -27,6 +34,11 @@ type Pixel = readonly [x: number, y: number];
  * well as dark ones, since the threshold follows the paper's noise. Empty where nothing is drawn.
  */
 export function findLines(page: StraightPage, printed: Printed): readonly PencilLine[] {
+  return findStrokes(page, printed).lines;
+}
+
+/** The same with the small crosses among them, and what of the page print hides. */
+export function findStrokes(page: StraightPage, printed: Printed): Strokes {
   const { width, height, pixelsPerMm, box } = page;
   const dark = flattenLight(page);
   const mask = maskPrint(printed, page);
@@ -45,15 +57,24 @@ export function findLines(page: StraightPage, printed: Printed): readonly Pencil
         widthMm <= WIDEST_MM && Math.hypot(to[0] - from[0], to[1] - from[1]) >= SHORTEST_MM * pixelsPerMm,
     );
   const usual = usualDarkness(measured);
-  return measured
+  const lines = measured
     .filter(({ darkness }) => darkness === null || darkness >= GHOST_SHARE * usual)
-    .map(({ from, to, darkness, widthMm, off2 }) => ({
-      from: [box.left + from[0] / pixelsPerMm, box.top + from[1] / pixelsPerMm],
-      to: [box.left + to[0] / pixelsPerMm, box.top + to[1] / pixelsPerMm],
-      darkness: darkness ?? usual,
-      widthMm,
-      straightMm: Math.sqrt(off2) / pixelsPerMm,
-    }));
+    .map(
+      ({ from, to, darkness, widthMm, off2 }): PencilLine => ({
+        from: [box.left + from[0] / pixelsPerMm, box.top + from[1] / pixelsPerMm],
+        to: [box.left + to[0] / pixelsPerMm, box.top + to[1] / pixelsPerMm],
+        darkness: darkness ?? usual,
+        widthMm,
+        straightMm: Math.sqrt(off2) / pixelsPerMm,
+      }),
+    );
+  const strong = middleOf(
+    ridges.points.filter(({ strength }) => strength >= ridges.begins).map(({ strength }) => strength),
+  );
+  const { strength } = ridges;
+  const crosses =
+    lines.length === 0 ? [] : findCrosses({ strength, mask, width, height, pixelsPerMm, box, usual: strong });
+  return { lines, crosses, mask };
 }
 
 /** The share of the straight way between two places that lies under print, or is as dark as a stroke. */

@@ -1,7 +1,7 @@
 import type { SheetPlace } from "../../sheet/place-drawings";
 import type { PencilCorner, PencilLine, PointReading } from "../drawing-reading";
 import type { ExpectedDrawing, Way } from "./expected-drawing";
-import { type MatchCosts, matchCosts } from "./match-costs";
+import { type MatchCosts, matchCosts, type Seen } from "./match-costs";
 import { type Match, searchMatch } from "./search-match";
 
 /** Kept of the search of each way at first, and of the few that fit best. */
@@ -9,7 +9,7 @@ const KEPT_FIRST = 16;
 const KEPT = 100;
 const BEST_WAYS = 5;
 /** What a wrong idea must make up for to be taken instead of the truth. */
-const HABIT_COSTS = 1.2;
+const HABIT_COSTS = 2;
 /** Corners nearer than this are one reading, millimetres. */
 const SAME_MM = 0.8;
 /** Matches that cost so much more than the best are half as sure to be wrong as right, and how quickly that grows. */
@@ -29,8 +29,9 @@ export function matchPoints(
   expected: ExpectedDrawing,
   lines: readonly PencilLine[],
   corners: readonly PencilCorner[],
+  seen: Seen,
 ): readonly PointReading[] {
-  const costs = matchCosts(expected, lines, corners);
+  const costs = matchCosts(expected, lines, corners, seen);
   const search = (way: Way, kept: number) =>
     searchMatch(expected, costs, corners.length, way, kept).map((match) => withPrice(match));
   const first = expected.ways.map((way) => search(way, KEPT_FIRST)).sort((a, b) => cheapest(a) - cheapest(b));
@@ -46,11 +47,13 @@ export function matchPoints(
     const corner = best.corners[i] ?? null;
     const at = corner === null ? undefined : corners[corner]?.at;
     if (corner === null || !at) return { point, at: null, sure: 0, corner: null };
-    const other = all.find(({ corners: others }) => {
+    const others = all.filter(({ corners: others }) => {
       const elsewhere = others[i] ?? null;
       return elsewhere === null || apart((corners[elsewhere] as PencilCorner).at, at) > SAME_MM;
     });
-    const lead = Math.min(other ? other.cost - best.cost : Infinity, leadOf(i, best, expected, costs, corners));
+    const lead0 = Math.min(...others.map(plainCost)) - plainCost(best);
+    // The other way to read the drawing is held against this one for what it shows alone: a wrong idea is as likely as not.
+    const lead = Math.min(lead0, leadOf(i, best, expected, costs, corners));
     const alone = 1 / (1 + Math.exp(-PER_COST * (lead - EVEN)));
     const own = ownCost(i, corner, best, expected, costs);
     const good = 2 ** (-Math.max(0, own - GOOD_COST) / HALVES);
@@ -60,6 +63,10 @@ export function matchPoints(
 
 function withPrice(match: Match): Match {
   return match.way.true ? match : { ...match, cost: match.cost + HABIT_COSTS };
+}
+
+function plainCost({ cost, way }: Match): number {
+  return way.true ? cost : cost - HABIT_COSTS;
 }
 
 function cheapest(found: readonly Match[]): number {

@@ -13,6 +13,8 @@ export type Ridges = {
   readonly height: number;
   readonly points: readonly RidgePoint[];
   readonly at: Int32Array;
+  /** How strongly each pixel answers to the filter, as the points do. */
+  readonly strength: Float32Array;
   /** Points stronger than this begin a stroke. */
   readonly begins: number;
 };
@@ -72,7 +74,7 @@ export function findRidges(dark: Float32Array, width: number, height: number, pi
       points.push({ x: x + 0.5 + t * nx, y: y + 0.5 + t * ny, nx, ny, strength: strength[i] as number });
       at[i] = points.length;
     }
-  return { width, height, points, at, begins };
+  return { width, height, points, at, strength, begins };
 }
 
 /** The gaussian and its first two derivatives, sampled. */

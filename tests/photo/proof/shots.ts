@@ -9,6 +9,7 @@ import { type Dice, throwDice } from "../photographer/dice";
 import { drawnLines } from "../photographer/drawn-lines";
 import { goesOnFromOwn, marksByHabit } from "../photographer/marks-by-habit";
 import type { Shot } from "../photographer/take-photograph";
+import { canBeTold } from "./can-be-told";
 
 export const KINDS = ["flat, clear pencil", "flat, faint pencil", "curled", "hopeless"] as const;
 export type Kind = (typeof KINDS)[number];
@@ -57,7 +58,10 @@ export function shotBySeed(seed: number, size: "small" | "full"): ProofShot {
   return { seed, kind, habit, shot: { exercise, paper, marks, seed, copy, ...conditions, ...hopeless } };
 }
 
-/** Half of the students hold a habit; one that would draw past the edge of the picture thinks better of it. */
+/**
+ * Half of the students hold a habit. One whose marks would lie past the edge of the picture thinks better of it, and so does
+ * one whose drawing would not say which point is which.
+ */
 function drawnBy(
   exercise: Exercise,
   paper: Paper,
@@ -68,7 +72,7 @@ function drawnBy(
   const habit = dice.chance(0.5) && habits.length > 0 ? dice.pick(habits) : null;
   if (habit !== null) {
     const marks = marksByHabit(exercise, habit, seed);
-    if (isInside(exercise, paper, marks)) return { habit, marks };
+    if (isInside(exercise, paper, marks) && canBeTold(exercise, marks)) return { habit, marks };
   }
   return { habit: null, marks: marksByHabit(exercise, null, seed) };
 }
