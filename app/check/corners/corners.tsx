@@ -63,7 +63,7 @@ function CornerBoard({
   );
   const { grips, selected } = useStore(store);
   const [ownEye, setOwnEye] = useState(false);
-  const [magnified, setMagnified] = useState(true);
+  const [magnified, setMagnified] = useState(false);
   const head = useRef<HTMLHeadingElement>(null);
   useEffect(() => head.current?.focus({ preventScroll: true }), []);
   const mayOwn = exercise?.task.kind === "plan-to-picture";
@@ -138,7 +138,11 @@ function CornerBoard({
                 ))}
               </>
             }
-            over={magnified && <Magnifier plane="picture" drawingId={PHOTO_ID} mark={onHand} watch={store.subscribe} />}
+            over={
+              (magnified || handles.pointing?.down) && (
+                <Magnifier plane="picture" drawingId={PHOTO_ID} mark={onHand} watch={store.subscribe} />
+              )
+            }
           />
           <div className="check-tools">
             <p className="check-drawn">
@@ -161,7 +165,7 @@ function CornerBoard({
             </p>
             {!homework && <ExerciseChoice chosen={exercise?.id ?? null} catalogue={catalogue} onChoose={onExercise} />}
           </div>
-          <ol className="point-rows">
+          <ol className="point-rows corner-rows">
             {shown.map((grip, i) => (
               <li key={grip} className="point-row" data-chosen={grip === selected}>
                 <button

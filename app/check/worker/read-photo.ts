@@ -50,7 +50,7 @@ export async function findSheet(tools: Tools, grey: GreyPixels, shown: Shown): P
       code,
       residualMm: fit.residualMm,
       seen: markers.length,
-      doubts: doubts.map(({ say }) => say),
+      doubts: doubts.map(({ say, remedy }) => `${say} ${remedy}`),
       shown,
     },
     fit,
