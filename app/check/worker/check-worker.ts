@@ -43,11 +43,14 @@ function answerQuestions(desk: Desk): void {
     if (asked.ask === "photo") {
       photo = null;
       step("Opening the photograph");
+      const isNew = openCv === null;
+      // Fetched while the photograph is being opened; a failure is told when it is needed.
+      if (asked.look) cvOnce().catch(() => {});
       const decoded = await decodePhoto(asked.file);
       if (decoded.kind === "refused") return { ...decoded, shown: null };
       photo = { grey: decoded.grey, fit: null };
       if (!asked.look) return { kind: "opened", shown: decoded.shown };
-      step("Fetching what reads it: 13 MB, the first time only");
+      if (isNew) step("Fetching what reads it, 4 MB, the first time only");
       const tools = { cv: await cvOnce(), readBarcodes: await readerOnce() };
       step("Finding the sheet");
       const { answer: found, fit } = await findSheet(tools, decoded.grey, decoded.shown);
