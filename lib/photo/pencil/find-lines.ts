@@ -21,6 +21,10 @@ const DARK = 0.045;
 /** Shorter lines are specks and parts of letters, millimetres. */
 const SHORTEST_MM = 1.2;
 
+/** From end to end of a stroke of a small cross, millimetres; and how clear a cross is of which only one is seen. */
+const ARMS_MM = [2.8, 5.5] as const;
+const HALF_HIDDEN = 0.6;
+
 export type Strokes = {
   readonly lines: readonly PencilLine[];
   readonly crosses: readonly Cross[];
@@ -72,9 +76,20 @@ export function findStrokes(page: StraightPage, printed: Printed): Strokes {
     ridges.points.filter(({ strength }) => strength >= ridges.begins).map(({ strength }) => strength),
   );
   const { strength } = ridges;
-  const crosses =
-    lines.length === 0 ? [] : findCrosses({ strength, mask, width, height, pixelsPerMm, box, usual: strong });
+  const field = { strength, mask, width, height, pixelsPerMm, box, usual: strong };
+  const crosses = lines.length === 0 ? [] : [...findCrosses(field), ...halfHidden(lines, page, mask)];
   return { lines, crosses, mask };
+}
+
+/** Crosses of which one stroke lies along print, and the middle of the other under it. */
+function halfHidden(lines: readonly PencilLine[], { box, pixelsPerMm, width }: StraightPage, mask: PrintMask): Cross[] {
+  return lines.flatMap(({ from, to }) => {
+    const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+    const at = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2] as const;
+    const pixel = Math.floor((at[1] - box.top) * pixelsPerMm) * width + Math.floor((at[0] - box.left) * pixelsPerMm);
+    const isArm = length >= ARMS_MM[0] && length <= ARMS_MM[1] && mask[pixel] === 1;
+    return isArm ? [{ at, clear: HALF_HIDDEN }] : [];
+  });
 }
 
 /** The share of the straight way between two places that lies under print, or is as dark as a stroke. */

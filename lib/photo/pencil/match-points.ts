@@ -18,6 +18,9 @@ const PER_COST = 1.1;
 /** A point's own cost up to which its reading is not doubted for itself, and the cost over it that halves how sure it is. */
 const GOOD_COST = 4;
 const HALVES = 3;
+/** A point that lies so far from where its neighbours' displacements lead is not doubted for it; so much farther, it is half as sure, millimetres. */
+const ASTRAY_MM = 1;
+const ASTRAY_HALVES_MM = 3;
 /** How far around a point the others' displacements speak for its own, millimetres. */
 const ALIKE_MM = 25;
 
@@ -43,6 +46,7 @@ export function matchPoints(
   const all = [...first.flat(), ...again].sort((a, b) => a.cost - b.cost);
   const best = all[0];
   if (!best) return [];
+  const alike = drawnAlike(best, corners);
   return expected.asked.map((point, i) => {
     const corner = best.corners[i] ?? null;
     const at = corner === null ? undefined : corners[corner]?.at;
@@ -57,7 +61,8 @@ export function matchPoints(
     const alone = 1 / (1 + Math.exp(-PER_COST * (lead - EVEN)));
     const own = ownCost(i, corner, best, expected, costs);
     const good = 2 ** (-Math.max(0, own - GOOD_COST) / HALVES);
-    return { point, at, sure: alone * good, corner };
+    const astray = Math.max(0, apart(at, alike.places[i] as SheetPlace) - ASTRAY_MM) / ASTRAY_HALVES_MM;
+    return { point, at, sure: (alone * good) / (1 + astray * astray), corner };
   });
 }
 

@@ -25,8 +25,11 @@ export type MarkerFit =
 export const LEAST_MARKERS = 4;
 /** The markers' own area as a share of that of all eight: less says little of the sheet's far side. Four along two edges have a quarter. */
 const LEAST_SPREAD = 0.3;
-/** A marker so far from where the others put it, millimetres, is wrong if leaving it out mends the fit to this share. */
-const WRONG = { mm: 0.4, mends: 0.4 } as const;
+/**
+ * A marker so far from where the others put it, millimetres, is wrong if leaving it out mends the fit to this share. Nearer ones are
+ * kept: curled paper has them, and without them the fit would say that the paper is flat.
+ */
+const WRONG = { mm: 3, mends: 0.4 } as const;
 /**
  * What is left over at most, millimetres, by how many markers are used: more is no sheet of this form, or one crumpled beyond
  * reading. Four bend to a wrong one among them almost wholly, five to a part, so that little left over says less there.

@@ -120,11 +120,14 @@ export function markersLeftOut(count: number): PhotoTrouble {
   };
 }
 
+/** Between the markers, curled paper is off by about so many times what is left over at them: 2 to 4.5 in photographs of rolled sheets. */
+const BETWEEN = 4;
+
 /** Paper that is not flat, and by how much its markers show it, millimetres. */
 export function notFlat(residualMm: number): PhotoTrouble {
   return {
     why: "not flat",
-    say: `The paper is not flat: places on it may be off by ${residualMm.toFixed(1)} mm and more.`,
+    say: `The paper is not flat: places on it may be off by about ${(BETWEEN * residualMm).toFixed(1)} mm.`,
     remedy: "Hold its corners down, or press it under a pane of glass, and take the photograph from straight above.",
   };
 }

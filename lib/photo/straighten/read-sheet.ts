@@ -30,6 +30,7 @@ import {
 } from "./photo-trouble";
 import { type CodeReading, type ReadBarcodes, readCode } from "./read-code";
 import { hasBox } from "./seen-box";
+import { sharpenGrey } from "./sharpen-grey";
 import { shrinkGrey } from "./shrink-grey";
 import { straighten } from "./straighten";
 
@@ -52,12 +53,16 @@ export type SheetReading =
 
 /** The code stands at the right on every sheet, within this share of its width. */
 const CODE_SHARE = 0.45;
-/** Its squares are half a millimetre and more: four pixels each. */
-const CODE_PIXELS_PER_MM = 8;
+/** Its squares are half a millimetre and more: four pixels each. Where they run together, sharper ones (reach and times) are tried. */
+const CODE_TRIES: readonly { readonly pixelsPerMm: number; readonly sharpen: readonly [number, number] | null }[] = [
+  { pixelsPerMm: 8, sharpen: null },
+  { pixelsPerMm: 8, sharpen: [2, 2] },
+  { pixelsPerMm: 10, sharpen: [3, 1] },
+];
 /** A photograph larger than this is shrunk for a search of the whole of it, pixels along its longer side. */
 const WHOLE_PX = 5000;
 /** Left over by markers of flat paper photographed well, at most; more is curled paper. Millimetres. */
-const FLAT_MM = 0.4;
+const FLAT_MM = 0.15;
 /** The paper that the code names may fit the markers so much worse than another, and no more: else the code is another sheet's. */
 const OTHER_PAPER = { times: 2, mm: 0.05 } as const;
 
@@ -116,16 +121,15 @@ function bestFit(fits: readonly PaperFit[]): BestFit {
 
 /** The code where it should be, in the page seen straight on by the paper whose markers fit best; else anywhere in the photograph. */
 async function findCode(readBarcodes: ReadBarcodes, grey: GreyPixels, best: BestFit): Promise<CodeReading> {
-  if (best) {
-    const { widthMm, heightMm } = paperSize(best.paper);
+  for (const { pixelsPerMm, sharpen } of best ? CODE_TRIES : []) {
+    const { paper, fit } = best as Exclude<BestFit, null>;
+    const { widthMm, heightMm } = paperSize(paper);
     const box: SheetBox = { left: widthMm * (1 - CODE_SHARE), top: 0, right: widthMm, bottom: heightMm };
-    const found = await readCode(readBarcodes, straighten(grey, best.fit, box, CODE_PIXELS_PER_MM));
+    const page = straighten(grey, fit, box, pixelsPerMm);
+    const found = await readCode(readBarcodes, sharpen ? sharpenGrey(page, ...sharpen) : page);
     const at =
       found.kind === "read" &&
-      photoFromSheet(best.fit, [
-        box.left + found.at[0] / CODE_PIXELS_PER_MM,
-        box.top + found.at[1] / CODE_PIXELS_PER_MM,
-      ]);
+      photoFromSheet(fit, [box.left + found.at[0] / pixelsPerMm, box.top + found.at[1] / pixelsPerMm]);
     if (found.kind === "read" && at) return { ...found, at };
     if (found.kind === "several") return found;
   }

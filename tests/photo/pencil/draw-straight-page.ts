@@ -34,7 +34,7 @@ const MM_PER_INCH = 25.4;
 const CROSS_MM = 2;
 
 /** Seeded numbers of 0 to 1 (mulberry32, from memory). */
-export function dice(seed: number): () => number {
+function dice(seed: number): () => number {
   let state = seed >>> 0;
   return () => {
     state = (state + 0x6d2b79f5) >>> 0;
@@ -44,7 +44,7 @@ export function dice(seed: number): () => number {
   };
 }
 
-export function normal(roll: () => number): number {
+function normal(roll: () => number): number {
   return Math.sqrt(-2 * Math.log(1 - roll())) * Math.cos(2 * Math.PI * roll());
 }
 

@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { layOutPracticeSheet, type PracticeSheet } from "@/lib/drawing/practice-sheet/lay-out-practice-sheet";
 import { studentPage } from "@/lib/drawing/practice-sheet/student-page";
 import { exercisePoints } from "@/lib/exercise/exercise-points";
@@ -9,6 +9,9 @@ import { printedLines } from "@/lib/photo/pencil/printed-lines";
 import type { SheetPlace } from "@/lib/sheet/place-drawings";
 import { shippedExercise } from "../../drawing/practice-sheet/exercises";
 import { CLEAR, drawStraightPage, FAINT, type Hand, type PencilStroke, placeOf, strokesOf } from "./draw-straight-page";
+
+// Whole pages are drawn and read, on computers that may have other work.
+vi.setConfig({ testTimeout: 120_000 });
 
 /** Both ends of a stroke are found this near, millimetres: half a stroke's width, its wobble, and the ink of the corner. */
 const END_MM = 1;

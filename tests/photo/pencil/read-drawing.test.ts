@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { layOutPracticeSheet } from "@/lib/drawing/practice-sheet/lay-out-practice-sheet";
 import { DOUBTFUL } from "@/lib/photo/drawing-reading";
 import { drawingBox } from "@/lib/photo/pencil/drawing-box";
@@ -7,6 +7,9 @@ import type { SheetPlace } from "@/lib/sheet/place-drawings";
 import { shippedExercise } from "../../drawing/practice-sheet/exercises";
 import { marksByHabit } from "../photographer/marks-by-habit";
 import { CLEAR, drawStraightPage, FAINT, placeOf, strokesOf } from "./draw-straight-page";
+
+// Whole pages are drawn and read, on computers that may have other work.
+vi.setConfig({ testTimeout: 120_000 });
 
 /** Farther off than this it is another place that was read, millimetres. */
 const ELSEWHERE_MM = 2;

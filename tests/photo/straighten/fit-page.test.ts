@@ -77,7 +77,7 @@ describe("where a page lies", () => {
     for (const wrong of ALL) {
       const truth = look("a4", { tiltDeg: 20, rollDeg: 40, k1: 0.02 });
       const seen = seenMarkers(truth, "a4", ALL, shaker(0.3));
-      const moved = seen.map((each) => (each.id === wrong ? moveMarker(each, 40, -25) : each));
+      const moved = seen.map((each) => (each.id === wrong ? moveMarker(each, 60, -40) : each));
       const { fit, leftOut } = fitted(moved, markerPlaces("a4"), PHOTO);
       expect(leftOut).toEqual([wrong]);
       expect(worstMm("a4", truth, fit)).toBeLessThan(0.12);
@@ -87,7 +87,7 @@ describe("where a page lies", () => {
   it("leaves two wrong markers out of eight", () => {
     const truth = look("letter", { tiltDeg: 20, k1: 0.02 });
     const seen = seenMarkers(truth, "letter", ALL, shaker(0.3));
-    const moved = seen.map((each) => (each.id === 1 || each.id === 4 ? moveMarker(each, 30, 30 * each.id) : each));
+    const moved = seen.map((each) => (each.id === 1 || each.id === 4 ? moveMarker(each, 60, 60 * each.id) : each));
     const { fit, leftOut } = fitted(moved, markerPlaces("letter"), PHOTO);
     expect([...leftOut].sort()).toEqual([1, 4]);
     expect(worstMm("letter", truth, fit)).toBeLessThan(0.2);
@@ -128,8 +128,11 @@ describe("where a page lies", () => {
           const truth = look("letter", { tiltDeg, k1: 0.02 });
           const seen = seenMarkers(truth, "letter", ids, shaker(0.3));
           const moved = seen.map((each) => (each.id === wrong ? moveMarker(each, right, down) : each));
-          const { fit } = fitted(moved, markerPlaces("letter"), PHOTO);
-          expect(worstMm("letter", truth, fit)).toBeLessThan(0.7);
+          const { fit, leftOut } = fitted(moved, markerPlaces("letter"), PHOTO);
+          expect(leftOut.every((id) => id === wrong)).toBe(true);
+          // One that is off by less is kept, and shows in what is left over.
+          const told = leftOut.length > 0 ? 0 : 16 * (fit.residualMm ?? 0);
+          expect(worstMm("letter", truth, fit)).toBeLessThan(0.6 + told);
         },
       ),
       seeded,
