@@ -123,7 +123,7 @@ export function isSheetScale(written: string): boolean {
   return named && ratio !== null && ratio >= RATIOS.least && ratio <= RATIOS.most;
 }
 
-export const scale = z
+const scale = z
   .string()
   .refine(isSheetScale, { error: `must be a scale | write one of ${SCALE_FORMS}` })
   .meta({ description: SCALE_FORMS });

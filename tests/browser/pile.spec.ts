@@ -118,10 +118,10 @@ async function expectSound(page: Page, name: string) {
   expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0);
   if (!SHOTS) return;
   const was = page.viewportSize();
-  await page.screenshot({ path: `${SHOTS}/${name}.png`, fullPage: true });
+  await page.screenshot({ path: `${SHOTS}/${name}.png`, fullPage: !name.endsWith("look") });
   for (const [size, viewport] of Object.entries(SIZES)) {
     await page.setViewportSize(viewport);
-    await page.screenshot({ path: `${SHOTS}/${name}-${size}.png`, fullPage: true });
+    await page.screenshot({ path: `${SHOTS}/${name}-${size}.png`, fullPage: !name.endsWith("look") });
   }
   if (was) await page.setViewportSize(was);
 }

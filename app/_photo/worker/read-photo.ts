@@ -11,6 +11,7 @@ import type { OpenCv } from "@/lib/photo/straighten/open-cv";
 import { readSheet } from "@/lib/photo/straighten/read-sheet";
 import { straighten } from "@/lib/photo/straighten/straighten";
 import { PAPERS } from "@/lib/sheet/paper-size";
+import { grow } from "@/lib/sheet/sheet-box";
 import type { SheetCode } from "@/lib/sheet/sheet-code";
 import { fromSheet, openingBox, sheetFrame } from "../places";
 import { pictureOf } from "./decode-photo";
@@ -81,8 +82,7 @@ export async function showName(
 ): Promise<NameAnswer> {
   const sheet = sheetOfCode(exercise, code);
   if (!sheet) return OTHER_FORM;
-  const { left, top, right, bottom } = sheet.layout.name;
-  const box = { left: left - ROUND_NAME_MM, top: top - ROUND_NAME_MM, right: right + ROUND_NAME_MM, bottom };
+  const box = grow(sheet.layout.name, ROUND_NAME_MM);
   return { kind: "name", picture: await pictureOf(straighten(grey, fit, box, NAME_PIXELS_PER_MM)) };
 }
 

@@ -16,7 +16,7 @@ const MOST_PIXELS = 16e6;
 /** Nearly lossless: faint pencil must come through. */
 const JPEG_QUALITY = 0.95;
 /** A scan of a class's sheets in colour, bytes. */
-export const MOST_PDF_BYTES = 150 * 1024 * 1024;
+const MOST_PDF_BYTES = 150 * 1024 * 1024;
 /** The mark of the form stands near the file's start, not always at it (ISO 32000-1, annex H, note 13). */
 const HEAD_BYTES = 1024;
 

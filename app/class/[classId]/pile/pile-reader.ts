@@ -5,7 +5,7 @@ import { forget, type PileStore } from "./pile-store";
 import { type Finder, readPage, unread } from "./read-pages";
 
 /** As many pages as a pile takes: what is kept of each is about a megabyte. */
-export const MOST_PAGES = 150;
+const MOST_PAGES = 150;
 
 export type PileReader = {
   /** Puts files on the pile; each page is read in its turn. */

@@ -58,7 +58,7 @@ function notSet(found: Exclude<FoundSheet, { readonly kind: "set" }>, code: Shee
   if (found.kind === "not-set")
     return unread(
       `Its exercise, “${code.exercise}”, is in no homework of this class.`,
-      "Set it as homework, then read the page again. A sheet of a class set is its own exercise for each number.",
+      "Set it as homework, then read the page again.",
       photo,
     );
   const set = found.versions.length === 1 ? `version ${found.versions[0]}` : `versions ${found.versions.join(" and ")}`;

@@ -11,7 +11,7 @@ type Props = { readonly store: PileStore; readonly page: PageRead };
 export function NameLines({ page }: Pick<Props, "page">) {
   return (
     // biome-ignore lint/performance/noImgElement: a picture that is nowhere but in this browser
-    <img src={page.state.name} alt={`The lines for the name on ${page.from}`} className="pile-name" />
+    <img src={page.state.name} alt={`The lines for the name on ${page.from}`} className="pile-name photo-image" />
   );
 }
 
