@@ -12,10 +12,12 @@ import { openStore } from "@/lib/classroom/store/open-store";
 import { layOutPracticeSheet } from "@/lib/drawing/practice-sheet/lay-out-practice-sheet";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { openRoom } from "../classroom/accounts/room";
+import { CLEAR_PENCIL } from "../photo/photographer/conditions";
 import { marksByHabit } from "../photo/photographer/marks-by-habit";
 import { takePhotograph } from "../photo/photographer/take-photograph";
 import { type ClassServer, serveClass, TEACHER } from "./class-server";
 import { courseExercise } from "./drive";
+import { faxPdf } from "./fax-pdf";
 
 const WCAG = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
 const SHOTS = process.env.PLASTERLINE_SHOTS;
@@ -263,4 +265,27 @@ test("a pile of photographs and a scan are read, confirmed and handed in, and no
   await expect(book.filter({ hasText: "Ada Brook" })).toContainText(/\d+/);
   await expect(book.filter({ hasText: "Bo Stern" })).toContainText("counted as in time: Handed in on paper.");
   await expect(book.filter({ hasText: "Dot Lane" })).toContainText("late");
+});
+
+test("a copier's scan in black and white is opened by what this server gives, and a torn one says so", async ({
+  browser,
+}) => {
+  test.setTimeout(200_000);
+  const fax = await faxPdf(await photograph(office, 7, { ...SCAN, copy: 3, pencil: { ...CLEAR_PENCIL, darkness: 1 } }));
+  const page = await asTeacher(browser);
+  const complaints: string[] = [];
+  page.on("console", (message) => message.type() === "error" && complaints.push(message.text()));
+  await page.goto(`${server.address}/class/${classId}/pile`);
+  await page.getByLabel("Choose photographs or a scan").setInputFiles([
+    { name: "fax.pdf", mimeType: "application/pdf", buffer: fax },
+    { name: "torn.pdf", mimeType: "application/pdf", buffer: Buffer.from("%PDF-1.5\nand nothing more") },
+    { name: "posing.jpg", mimeType: "image/jpeg", buffer: fax },
+  ]);
+  await expect(page.locator("[data-read='3']")).toBeVisible({ timeout: 120_000 });
+  await expect(page.locator(".pile-unread-row")).toContainText(["torn.pdf"]);
+  await expect(page.locator(".pile-unread-row").first()).toContainText("cannot be opened");
+  await expect(page.locator('.pile-row[data-page="fax.pdf, page 1"]')).toContainText("The office; sheet 3");
+  // What a file is called does not matter.
+  await expect(page.locator('.pile-row[data-page="posing.jpg, page 1"]')).toContainText("The office; sheet 3");
+  expect(complaints).toEqual([]);
 });
