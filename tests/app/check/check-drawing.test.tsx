@@ -160,7 +160,7 @@ describe("confirming", () => {
     await userEvent.click(main());
     expect(screen.queryByLabelText("Result")).toBeNull();
     await userEvent.click(screen.getByRole("button", { name: "It is right" }));
-    expect(screen.getByText(/Press on the photograph where you drew it/)).toBeInTheDocument();
+    expect(screen.getByText(/Press on the photograph where it is drawn/)).toBeInTheDocument();
     await userEvent.click(screen.getByRole("button", { name: "Not drawn" }));
     expect(main()).toHaveTextContent("That is it: mark it");
     await userEvent.click(main());
