@@ -1,5 +1,7 @@
+import { writeFileSync } from "node:fs";
 import AxeBuilder from "@axe-core/playwright";
 import { expect, type Page, test } from "@playwright/test";
+import sharp from "sharp";
 import { layOutPracticeSheet } from "@/lib/drawing/practice-sheet/lay-out-practice-sheet";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { marksByHabit } from "../photo/photographer/marks-by-habit";
@@ -236,6 +238,50 @@ test("a drawing on other paper is straightened by its four corners and marked", 
   await expect(page.getByRole("heading", { name: "Is this what you drew?" })).toBeVisible({ timeout: 60_000 });
   await confirmAll(page);
   await expect(page.getByRole("region", { name: "Result" })).toContainText("A habit shows: depth in plan proportion");
+});
+
+test("the live view says what is wanted, presses its own shutter, and the photograph is read", async ({
+  playwright,
+  baseURL,
+}, info) => {
+  test.setTimeout(180_000);
+  // A camera that shows the same photograph again and again.
+  const frame = await sharp((await photograph(exercise, "good")).jpeg)
+    .resize(1080)
+    .jpeg({ quality: 88 })
+    .toBuffer();
+  const film = info.outputPath("camera.mjpeg");
+  writeFileSync(film, Buffer.concat([frame, frame, frame, frame]));
+  const { launchOptions } = info.project.use;
+  const browser = await playwright.chromium.launch({
+    ...launchOptions,
+    args: [
+      ...(launchOptions?.args ?? []),
+      "--use-fake-ui-for-media-stream",
+      "--use-fake-device-for-media-stream",
+      `--use-file-for-fake-video-capture=${film}`,
+    ],
+  });
+  const context = await browser.newContext({
+    viewport: PHONE,
+    hasTouch: true,
+    isMobile: true,
+    permissions: ["camera"],
+  });
+  const page = await context.newPage();
+  await page.goto(`${baseURL}/check`);
+  // The words change faster than a test looks: the page itself notes them.
+  await page.evaluate(() => {
+    new MutationObserver(() => {
+      const words = document.querySelector(".check-live-words")?.textContent ?? "";
+      document.documentElement.dataset.said = `${document.documentElement.dataset.said ?? ""}|${words}`;
+    }).observe(document.body, { childList: true, subtree: true, characterData: true });
+  });
+  await page.getByRole("button", { name: "Open the camera" }).click();
+  await expect(page.getByRole("heading", { name: "Is this what you drew?" })).toBeVisible({ timeout: 90_000 });
+  await expect(page.locator("html")).toHaveAttribute("data-said", /8 of 8 marks seen: hold still\..*That is it\./);
+  await expect(page.locator(".check-title")).toHaveText(exercise.title);
+  await browser.close();
 });
 
 test.describe("in a class", () => {
