@@ -93,7 +93,7 @@ test("by keys alone, on a phone, a point is moved and another said not to be dra
   await page.context().close();
 });
 
-test("by touch a handle is chosen with a tap and stays, and is dragged to another place", async ({ page }) => {
+test("by mouse a handle is chosen with a press and stays, and is dragged to another place", async ({ page }) => {
   test.setTimeout(180_000);
   await openCheck(page);
   await giveFile(page, (await photograph(exercise, "good")).jpeg);
