@@ -1,8 +1,6 @@
 import { isRecord } from "@/app/_parts/kept-work/read-attempt";
-import { put, type Shelf, take } from "@/app/_parts/kept-work/shelf";
+import { CHECK_KEY, put, type Shelf, take } from "@/app/_parts/kept-work/shelf";
 import { CHECK_FORMAT, type CheckedDrawing, POINT_STATES } from "@/app/_photo/checked-drawing";
-
-const CHECK_KEY = "plasterline.check";
 
 /** Whose drawing it is: one for oneself, and one for each exercise of homework. */
 export type CheckDesk = { readonly itemId: string; readonly memberId: string } | null;

@@ -1,88 +1,16 @@
-import AxeBuilder from "@axe-core/playwright";
-import { expect, type Page, test } from "@playwright/test";
+import { expect, test } from "@playwright/test";
 import { layOutPracticeSheet } from "@/lib/drawing/practice-sheet/lay-out-practice-sheet";
-import type { Exercise } from "@/lib/exercise/exercise";
-import { marksByHabit } from "../photo/photographer/marks-by-habit";
-import { type Photograph, takePhotograph } from "../photo/photographer/take-photograph";
-import { type ClassServer, serveClass, TEACHER } from "./class-server";
-import { courseExercise } from "./drive";
-
-const PHONE = { width: 390, height: 844 };
-const WCAG = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
-const SHOTS = process.env.PLASTERLINE_SHOTS;
-const HABIT = "plan-depth";
-const SEED = 7;
-
-const exercise = courseExercise("the-tide-office");
-const shots = new Map<string, Promise<Photograph>>();
-
-/** One photograph for all tests that want it: developing takes a while. */
-function photograph(its: Exercise, name: string, conditions: Partial<Parameters<typeof takePhotograph>[0]> = {}) {
-  const key = `${its.id} ${name}`;
-  const shot =
-    shots.get(key) ??
-    takePhotograph({
-      exercise: its,
-      paper: "letter",
-      marks: marksByHabit(its, HABIT, SEED),
-      seed: SEED,
-      ...conditions,
-    });
-  shots.set(key, shot);
-  return shot;
-}
-
-async function openCheck(page: Page, address = "/check") {
-  await page.goto(address);
-  await page
-    .getByText("Or drop one anywhere")
-    .or(page.getByText("Take a photograph"))
-    .or(page.getByText("Open the camera"))
-    .first()
-    .waitFor();
-}
-
-async function giveFile(page: Page, buffer: Buffer, name = "sheet.jpg", mimeType = "image/jpeg") {
-  await page.getByLabel("Choose a photograph").setInputFiles({ name, mimeType, buffer });
-}
-
-async function expectSound(page: Page, name: string) {
-  if (SHOTS) await page.screenshot({ path: `${SHOTS}/${name}.png`, fullPage: true });
-  const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
-  expect(
-    violations.map(({ id, nodes }) => `${name}: ${id} at ${nodes.map(({ target }) => target).join(", ")}`),
-  ).toEqual([]);
-  const tooWide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-  expect(tooWide).toBeLessThanOrEqual(0);
-}
-
-/** Settles what is still open: a doubtful point is right, one that was not found is not drawn. Then confirms. */
-async function confirmAll(page: Page) {
-  const main = page.locator(".check-side-foot .press[data-weight=main]");
-  for (let i = 0; i < exercise.task.marks.length; i++) {
-    if ((await main.textContent())?.startsWith("That is it")) break;
-    await main.click();
-    const right = page.getByRole("button", { name: "It is right" });
-    await ((await right.count()) > 0 ? right : page.getByRole("button", { name: "Not drawn" })).click();
-  }
-  await main.click();
-}
-
-/** Where a handle stands on the page. */
-async function handleAt(page: Page, name: string): Promise<{ x: number; y: number }> {
-  const box = await page.locator(`[data-handle="${name}"] .handle-ring`).boundingBox();
-  if (!box) throw new Error(`No handle ${name} is shown.`);
-  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-}
-
-async function drag(page: Page, name: string, to: { x: number; y: number }) {
-  const from = await handleAt(page, name);
-  await page.mouse.move(from.x, from.y);
-  await page.mouse.down();
-  await page.mouse.move((from.x + to.x) / 2, (from.y + to.y) / 2);
-  await page.mouse.move(to.x, to.y);
-  await page.mouse.up();
-}
+import {
+  confirmAll,
+  drag,
+  exercise,
+  expectSound,
+  giveFile,
+  handleAt,
+  openCheck,
+  PHONE,
+  photograph,
+} from "./check-page";
 
 test("a photograph is read, confirmed and marked, its habit is named, and a reload loses nothing", async ({ page }) => {
   test.setTimeout(180_000);
@@ -165,7 +93,7 @@ test("by keys alone, on a phone, a point is moved and another said not to be dra
   await page.context().close();
 });
 
-test("by touch a handle is chosen with a tap and stays, and is dragged to another place", async ({ page }) => {
+test("by mouse a handle is chosen with a press and stays, and is dragged to another place", async ({ page }) => {
   test.setTimeout(180_000);
   await openCheck(page);
   await giveFile(page, (await photograph(exercise, "good")).jpeg);
@@ -236,47 +164,4 @@ test("a drawing on other paper is straightened by its four corners and marked", 
   await expect(page.getByRole("heading", { name: "Is this what you drew?" })).toBeVisible({ timeout: 60_000 });
   await confirmAll(page);
   await expect(page.getByRole("region", { name: "Result" })).toContainText("A habit shows: depth in plan proportion");
-});
-
-test.describe("in a class", () => {
-  let server: ClassServer;
-  test.beforeAll(async () => {
-    server = await serveClass();
-  });
-  test.afterAll(async () => server.close());
-
-  test("a drawing is handed in from its photograph, and the teacher finds its marks", async ({ browser }) => {
-    test.setTimeout(240_000);
-    const teacher = await (await browser.newContext()).newPage();
-    await teacher.goto(`${server.address}/class`);
-    await teacher.getByLabel("Your name").fill(TEACHER.name);
-    await teacher.getByLabel("E-mail address").fill(TEACHER.email);
-    await teacher.getByLabel("Password").fill(TEACHER.password);
-    await teacher.getByRole("button", { name: "Begin to teach here" }).click();
-    await teacher.getByLabel("Name of the class").fill("First year, Friday");
-    await teacher.getByRole("button", { name: "Make the class" }).click();
-    const code = (await teacher.locator(".class-code").textContent()) ?? "";
-    const student = await (await browser.newContext({ viewport: PHONE })).newPage();
-    await student.goto(`${server.address}/class/join?code=${code}`);
-    await student.getByLabel("Your name").fill("Wim");
-    await student.getByRole("button", { name: "Join" }).click();
-    await student.getByRole("link", { name: "I have it: go on to your class" }).click();
-    await teacher.getByRole("link", { name: "Set homework" }).click();
-    await teacher.getByLabel("Title").fill("On paper");
-    await teacher.locator("summary", { hasText: /^Whole sets/ }).click();
-    await teacher.getByRole("checkbox", { name: exercise.title }).check();
-    await teacher.getByRole("button", { name: "Set it", exact: true }).click();
-    await expect(teacher.getByRole("heading", { name: "On paper" })).toBeVisible();
-
-    await student.reload();
-    await student.getByRole("link", { name: "From a photograph" }).click();
-    await expect(student.getByText("For “On paper”")).toBeVisible();
-    await giveFile(student, (await photograph(exercise, "good")).jpeg);
-    await expect(student.getByRole("heading", { name: "Is this what you drew?" })).toBeVisible({ timeout: 90_000 });
-    await confirmAll(student);
-    await student.getByRole("button", { name: "Hand it in for “On paper”" }).click();
-    await expect(student.locator("[data-handed-in]")).toContainText("Handed in");
-    await teacher.reload();
-    await expect(teacher.locator("[data-handed-in]")).toHaveText([/^1 of 1/]);
-  });
 });

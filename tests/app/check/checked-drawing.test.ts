@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { bringBack, copyProgress, erase } from "@/app/_parts/kept-work/copy-work";
 import {
   asRead,
   type CheckedDrawing,
@@ -120,6 +121,15 @@ describe("a drawing that is kept", () => {
     forgetCheck(shelf, null);
     expect(keptCheck(shelf, null)).toBeNull();
     expect(keptCheck(shelf, desk)).toEqual(homework);
+  });
+
+  it("is forgotten with everything else that is kept, and not by a copy that is brought back", () => {
+    const shelf = memoryShelf();
+    keepCheck(shelf, null, drawn());
+    expect(bringBack(shelf, JSON.stringify(copyProgress(shelf))).ok).toBe(true);
+    expect(keptCheck(shelf, null)).not.toBeNull();
+    erase(shelf);
+    expect(keptCheck(shelf, null)).toBeNull();
   });
 
   it.each([

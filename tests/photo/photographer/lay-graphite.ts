@@ -7,6 +7,8 @@ import type { Smudge } from "./scribbles";
 const SWALLOWS = 0.8;
 /** The paper's tooth: hills and hollows this far apart, millimetres; a light hand touches the hills alone. */
 const TOOTH_MM = 0.16;
+/** Graphite laid on graphite, of what the same stroke lays on paper (common practice, no source). */
+const ON_GRAPHITE = 0.6;
 /** How soft a stroke's edge is, millimetres. */
 const EDGE_MM = 0.12;
 
@@ -18,7 +20,11 @@ export function layGraphite(
   seed: number,
 ): void {
   const cover = new Uint8Array(page.width * page.height);
-  for (const stroke of strokes) press(page, cover, stroke);
+  const own = new Uint8Array(cover.length);
+  for (const stroke of strokes) {
+    press(page, own, stroke);
+    layOver(page, cover, own, stroke);
+  }
   for (const smudge of smudged) rub(page, smudge);
   const tooth = toothOf(page.perMm, seed);
   for (let y = 0, i = 0; y < page.height; y++)
@@ -29,6 +35,30 @@ export function layGraphite(
       // A hill takes graphite before a hollow; on the whole as much is laid as the hand presses.
       const taken = Math.min(1, Math.max(0, pressure * (0.35 + 1.3 * tooth(x, y))));
       page.light[i] = Math.round((page.light[i] ?? 0) * (1 - SWALLOWS * taken));
+    }
+}
+
+/** Puts a stroke's own cover over what is there, and wipes it: graphite on graphite is darker, but takes less than paper does. */
+function layOver(
+  { width, height, perMm }: PageRaster,
+  cover: Uint8Array,
+  own: Uint8Array,
+  { along, widthMm }: Stroke,
+): void {
+  const reach = widthMm / 2 + 2 * EDGE_MM;
+  const side = (of: 0 | 1, limit: number): readonly [number, number] => {
+    const places = along.map((place) => place[of]);
+    const [least, most] = [Math.min(...places) - reach, Math.max(...places) + reach];
+    return [Math.max(0, Math.floor(least * perMm)), Math.min(limit - 1, Math.ceil(most * perMm))];
+  };
+  const [[left, right], [top, bottom]] = [side(0, width), side(1, height)];
+  for (let y = top; y <= bottom; y++)
+    for (let i = y * width + left; i <= y * width + right; i++) {
+      const added = own[i] as number;
+      if (added === 0) continue;
+      const there = cover[i] as number;
+      cover[i] = Math.max(there, added) + ON_GRAPHITE * Math.min(there, added) * (1 - Math.max(there, added) / 255);
+      own[i] = 0;
     }
 }
 
