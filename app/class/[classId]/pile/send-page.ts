@@ -1,3 +1,4 @@
+import { newId } from "@/app/_parts/hand-ins/new-id";
 import { marksOf } from "@/app/_photo/checked-drawing";
 import type { PageRead, ReadPage } from "./page-state";
 import type { PileStore } from "./pile-store";
@@ -42,9 +43,3 @@ type Reply =
         readonly result: { readonly score: number | null } | null;
       };
     };
-
-/** 128 bits by lot. Pages served by plain http have no `randomUUID`. */
-function newId(): string {
-  const bytes = window.crypto.getRandomValues(new Uint8Array(16));
-  return [...bytes].map((byte) => byte.toString(16).padStart(2, "0")).join("");
-}
