@@ -2,6 +2,7 @@ import type { Place } from "@/app/_parts/kept-work/attempt";
 import { type CheckedDrawing, marksOf } from "@/app/_photo/checked-drawing";
 import { type SetRoom, setRoom } from "@/app/_sheet/set-room";
 import type { Exercise } from "@/lib/exercise/exercise";
+import { asDrawn } from "@/lib/grading/as-drawn";
 import type { Grade } from "@/lib/grading/grade";
 import { gradeMarks } from "@/lib/grading/grade-marks";
 import { judgeLines } from "@/lib/grading/lines/judge-lines";
@@ -28,12 +29,13 @@ export function gradeDrawing(exercise: Exercise, drawing: CheckedDrawing): Grade
   const { ratio } = drawing.frame;
   const own = drawing.ownEye && exerciseForOwnEye(exercise, drawing.ownEye, ratio);
   const held = own?.kind === "ready" ? own.exercise : exercise;
-  const printed: Exercise = { ...held, scale: drawing.scale, scaleRatio: ratio };
+  const set = marksOf(drawing);
+  const printed = asDrawn({ ...held, scale: drawing.scale, scaleRatio: ratio }, set);
   const room = setRoom(printed);
   const judged = judgeLines(printed, drawnLines(drawing, room.edges), ratio);
   return {
     room,
-    grade: gradeMarks(printed, marksOf(drawing)),
+    grade: gradeMarks(printed, set),
     remarks: judged.kind === "judged" ? judged.remarks : [],
     eyeRefused: own?.kind === "refused" ? own.say : null,
   };

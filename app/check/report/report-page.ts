@@ -13,6 +13,7 @@ import { PAPER_RATIO, type PaperPage } from "@/lib/drawing/paper/paper-page";
 import { atScale } from "@/lib/drawing/practice-sheet/at-scale";
 import type { Exercise } from "@/lib/exercise/exercise";
 import type { MarkSet } from "@/lib/exercise/marks";
+import { asDrawn } from "@/lib/grading/as-drawn";
 import type { Grade } from "@/lib/grading/grade";
 import { gradeMarks } from "@/lib/grading/grade-marks";
 import { printScale } from "@/lib/measure/scale";
@@ -34,7 +35,7 @@ const CROSS_MM = 1.2;
  */
 export function reportPage(exercise: Exercise, set: MarkSet): PaperPage {
   const { widthMm, heightMm } = paperSize("letter");
-  const grade = gradeMarks(exercise, set);
+  const grade = gradeMarks(asDrawn(exercise, set), set);
   const room = setRoom(exercise);
   const plane = planeOf(exercise);
   const bounds = room.bounds[plane];

@@ -1,11 +1,13 @@
 import type { Kysely } from "kysely";
 import { readMarksJson } from "../../exercise/read-marks";
+import { asDrawn } from "../../grading/as-drawn";
 import { gradeMarks, unaskedMark } from "../../grading/grade-marks";
 import { sheetScales } from "../../sheet/choose-scale";
 import { type No, no } from "../accounts/answer";
 import type { Store } from "../store/store";
 import type { HandInTable, Tables } from "../store/tables";
 import { write } from "../store/write";
+import { drawnScale } from "./drawn-scale";
 import { countsLate, isSetTo } from "./due";
 import { ENGINE_VERSION } from "./engine-version";
 import { exerciseFor } from "./exercise-for";
@@ -61,13 +63,15 @@ export async function handIn(
   if (JSON.stringify(sent ?? null).length > LONGEST_MARKS) return no("too-long", "These are too many marks at once.");
   const reading = readMarksJson(sent);
   if (!reading.ok) return no("bad-marks", `These marks cannot be read: ${reading.problems[0]?.message ?? "unclear"}.`);
-  // The scale it was set at, or the printed one by the teacher's word: at another, the hand would be allowed more.
-  const marks = { ...trustedMarks(exercise, reading.marks), scale: onPaper?.scale ?? exercise.scale };
+  const marks = {
+    ...trustedMarks(exercise, reading.marks),
+    scale: onPaper?.scale ?? drawnScale(exercise, reading.marks),
+  };
   if (marks.exercise !== exercise.id || (marks.version ?? exercise.version) !== exercise.version)
     return no("bad-marks", "These marks belong to another exercise. Save them and show them to your teacher.");
   if (marks.marks.length === 0 || unaskedMark(exercise, marks) !== null)
     return no("bad-marks", "These marks are not those that the exercise asks for.");
-  const grade = gradeMarks(exercise, marks);
+  const grade = gradeMarks(asDrawn(exercise, marks), marks);
   const row: NewRow = {
     id,
     item_id: itemId,
