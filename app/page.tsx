@@ -42,7 +42,11 @@ export default async function Home() {
             <Link href="/class" className="plain-link" prefetch={false}>
               Class
             </Link>{" "}
-            has its homework.
+            has its homework. Drawn one on paper?{" "}
+            <Link href="/check" className="plain-link" prefetch={false}>
+              Check
+            </Link>{" "}
+            marks it from a photograph.
           </p>
         </div>
         {cover && <CoverDrawing exercise={cover} />}

@@ -111,19 +111,19 @@ const task = strict({
   strictness: z.enum(STRICTNESSES).optional(),
 });
 
-const SCALE_FORMS = `${FOOT_SCALES.join(", ")} or 1:N`;
+export const SCALE_FORMS = `${FOOT_SCALES.join(", ")} or 1:N`;
 
 /** No sheet is drawn larger than a thousand times true size, nor smaller than one in a thousand million. */
 const RATIOS = { least: 1e-3, most: 1e9 };
 
 /** The scales a sheet may be drawn at: those of the architect's rule, and one to anything. */
-function isSheetScale(written: string): boolean {
+export function isSheetScale(written: string): boolean {
   const named = FOOT_SCALES.some((usual) => usual === written) || written.startsWith("1:");
   const ratio = parseScale(written);
   return named && ratio !== null && ratio >= RATIOS.least && ratio <= RATIOS.most;
 }
 
-export const scale = z
+const scale = z
   .string()
   .refine(isSheetScale, { error: `must be a scale | write one of ${SCALE_FORMS}` })
   .meta({ description: SCALE_FORMS });

@@ -102,6 +102,17 @@ export const ROUTES: Readonly<Record<string, RouteRow>> = {
     statuses: [403, 200, 403, 403, 403, 403],
     body: ({ memberId }) => handIn(memberId),
   },
+  "api/class/pile": {
+    statuses: TEACHER,
+    body: ({ memberId }) => {
+      const { marks, ...sent } = handIn(memberId);
+      return { ...sent, marks: { ...marks, scale: "1/4in=1ft" }, late: false };
+    },
+  },
+  "api/class/pile-sheet": {
+    statuses: TEACHER,
+    body: (world) => ({ ...ofClass(world), exercise: "points-on-the-floor", version: 1 }),
+  },
   "api/class/remark": { statuses: TEACHER, body: () => ({ handInId: "w1", words: "Look again.", strokes: [] }) },
   "api/class/override": { statuses: TEACHER, body: (world) => ({ ...item(world), score: 50, reason: "Late bus" }) },
   "api/class/take-back": { statuses: TEACHER, body: item },
@@ -144,6 +155,7 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "class/teachers": { statuses: [404, 404, 404, 404, 200, 200], path: () => "/class/teachers" },
   "class/[classId]": { statuses: PAGE_OF_TEACHER, path: ({ classId }) => `/class/${classId}` },
   "class/[classId]/gradebook": { statuses: PAGE_OF_TEACHER, path: ({ classId }) => `/class/${classId}/gradebook` },
+  "class/[classId]/pile": { statuses: PAGE_OF_TEACHER, path: ({ classId }) => `/class/${classId}/pile` },
   "class/[classId]/teach-again": { statuses: PAGE_OF_TEACHER, path: ({ classId }) => `/class/${classId}/teach-again` },
   "class/[classId]/homework/set": {
     statuses: PAGE_OF_TEACHER,

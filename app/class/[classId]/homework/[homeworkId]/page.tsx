@@ -97,6 +97,9 @@ export default async function HomeworkPage({ params }: Props) {
             </li>
           ))}
         </ul>
+        <div className="class-presses">
+          <PressLink href={`/class/${classId}/pile`}>Hand in a pile of drawings on paper</PressLink>
+        </div>
       </Part>
       <Part
         id="again"
