@@ -1,9 +1,11 @@
 import { randomUUID } from "node:crypto";
 import { betterAuth } from "better-auth";
 import { isAPIError } from "better-auth/api";
+import { hashPassword, verifyPassword } from "better-auth/crypto";
 import type { Store } from "../store/store";
 import { knownBrowser, knownCookie } from "./known-browser";
 import { renewSession, SESSION_S } from "./renew-session";
+import { takeTurns } from "./take-turns";
 
 /**
  * How long a browser keeps the cookie: as long as any does (RFC 6265bis, draft 22, section 5.5: at most 400 days; from memory).
@@ -39,14 +41,29 @@ export type SignIn = {
 /** `secure`: the pages come by https, and the cookie never travels without. `secret` signs the cookies. */
 export type AuthOptions = { readonly secret: string; readonly secure: boolean };
 
+/**
+ * A password's digest keeps one of the process's four workers busy (`UV_THREADPOOL_SIZE`). A class that joins at once would
+ * take them all, and a new line to PostgreSQL, which needs one to prove who we are, would give up waiting.
+ */
+const DIGESTS_AT_ONCE = 2;
+
 /** The options of the library, which also say what its tables look like. */
 export function authOptions({ db, engine }: Pick<Store, "db" | "engine">, { secret, secure }: AuthOptions) {
+  const inTurn = takeTurns(DIGESTS_AT_ONCE);
   return {
     secret,
     baseURL: secure ? "https://plasterline.invalid" : "http://plasterline.invalid",
     // One connection is all that SQLite has: a transaction held while a password is digested would keep everyone waiting.
     database: { db, type: engine, transaction: false },
-    emailAndPassword: { enabled: true, minPasswordLength: SHORTEST_PASSWORD, maxPasswordLength: LONGEST_PASSWORD },
+    emailAndPassword: {
+      enabled: true,
+      minPasswordLength: SHORTEST_PASSWORD,
+      maxPasswordLength: LONGEST_PASSWORD,
+      password: {
+        hash: (password: string) => inTurn(() => hashPassword(password)),
+        verify: (sent: { readonly hash: string; readonly password: string }) => inTurn(() => verifyPassword(sent)),
+      },
+    },
     user: { additionalFields: { role: { type: "string", required: true, input: false } } },
     // We lengthen it ourselves: the library would want to set a cookie with it, and fail where the store cannot be written.
     session: { expiresIn: SESSION_S, disableSessionRefresh: true },
