@@ -3,10 +3,11 @@ import type { Mark, MarkSet } from "../exercise/marks";
 import { DOUBTFUL, type PointReading } from "../photo/drawing-reading";
 import { drawingBox } from "../photo/pencil/drawing-box";
 import { readDrawing } from "../photo/pencil/read-drawing";
+import { doubtsLeft, type Moved } from "../photo/straighten/judge-bend";
 import { markFromSheet } from "../photo/straighten/mark-places";
 import { matchSheet } from "../photo/straighten/match-sheet";
 import { readSheet } from "../photo/straighten/read-sheet";
-import { straighten } from "../photo/straighten/straighten";
+import { registerPage } from "../photo/straighten/register-page";
 import { done, type Outcome, refused, wrongCall } from "./outcome";
 import { loadSheetTools } from "./photo/load-sheet-tools";
 import { readPhotoFile, troubleInFile } from "./photo/read-photo-file";
@@ -38,7 +39,7 @@ export async function read(
   const match = matchSheet(exercise.value, reading);
   if (match.kind === "refused") return refused(troubleInFile(photoFile, match));
   const { sheet } = match;
-  const page = straighten(grey.value, reading.fit, drawingBox(sheet), PIXELS_PER_MM);
+  const { page, moved } = registerPage(grey.value, reading.fit, sheet, drawingBox(sheet), PIXELS_PER_MM);
   const { points } = readDrawing(page, sheet);
   const { id, version } = exercise.value;
   const marks: MarkSet = {
@@ -57,8 +58,9 @@ export async function read(
     return done(
       inWords(
         points,
-        reading.doubts.map(({ say }) => say),
+        doubtsLeft(reading.doubts, moved).map(({ say }) => say),
         reading.fit.residualMm,
+        moved,
         out,
       ),
     );
@@ -80,19 +82,25 @@ function inWords(
   points: readonly PointReading[],
   doubts: readonly string[],
   residualMm: number | null,
+  { bend, beforeMm, afterMm }: Moved,
   out: string | undefined,
 ): string {
   const [unsure, none] = [doubtful(points), missing(points)];
   const count = points.length - unsure.length - none.length;
   return [
     `${count} of ${points.length} points read${out === undefined ? "" : ` into ${out}`}`,
-    ...(residualMm === null
-      ? []
-      : [`  the sheet's markers stand within ${residualMm.toFixed(2)} mm of where they were printed`]),
+    ...(residualMm === null ? [] : [`  the sheet's markers stand within ${mm(residualMm)} of where they were printed`]),
+    ...(bend && beforeMm !== null && afterMm !== null
+      ? [`  the paper curls: its printed lines lay ${mm(beforeMm)} from their places, and ${mm(afterMm)} as it is read`]
+      : []),
     ...doubts.map((say) => `  ${say}`),
     ...(unsure.length > 0 ? [`  doubtful, and left out: ${unsure.join(", ")}`] : []),
     ...(none.length > 0 ? [`  not found: ${none.join(", ")}`] : []),
   ].join("\n");
+}
+
+function mm(length: number): string {
+  return `${length.toFixed(2)} mm`;
 }
 
 function write(out: string, written: string): Outcome | null {

@@ -4,11 +4,13 @@ import type { PageFit } from "@/lib/photo/page-fit";
 import { drawingBox } from "@/lib/photo/pencil/drawing-box";
 import { readDrawing } from "@/lib/photo/pencil/read-drawing";
 import type { GreyPixels } from "@/lib/photo/pixels";
+import type { StraightPage } from "@/lib/photo/straight-page";
 import { findMarkers } from "@/lib/photo/straighten/find-markers";
 import { fitCorners } from "@/lib/photo/straighten/fit-corners";
 import { sheetFromPhoto } from "@/lib/photo/straighten/map-page";
 import type { OpenCv } from "@/lib/photo/straighten/open-cv";
 import { readSheet } from "@/lib/photo/straighten/read-sheet";
+import { registerPage } from "@/lib/photo/straighten/register-page";
 import { straighten } from "@/lib/photo/straighten/straighten";
 import { PAPERS } from "@/lib/sheet/paper-size";
 import { grow } from "@/lib/sheet/sheet-box";
@@ -70,7 +72,9 @@ export async function readPencil(
   code: SheetCode,
 ): Promise<DrawingAnswer> {
   const sheet = sheetOfCode(exercise, code);
-  return sheet ? readOn(grey, fit, sheet, null) : OTHER_FORM;
+  if (!sheet) return OTHER_FORM;
+  const { box, pixelsPerMm } = straightBox(sheet);
+  return readOn(registerPage(grey, fit, sheet, box, pixelsPerMm).page, sheet, null);
 }
 
 /** The lines for the name, for somebody to read: no hand is read here. */
@@ -118,7 +122,8 @@ export async function readByCorners(
       return at ? fromSheet(frame, at)[1] : Number.NaN;
     });
   const ownEye = heights && { horizonZ: heights[0] as number, backWallFootZ: heights[1] as number };
-  return readOn(grey, fit, sheet, ownEye);
+  const { box, pixelsPerMm } = straightBox(sheet);
+  return readOn(straighten(grey, fit, box, pixelsPerMm), sheet, ownEye);
 }
 
 /** A drawing of one's own is taken as if it were on the first paper that has room for the exercise. */
@@ -132,15 +137,13 @@ const NO_ROOM: Refused = {
   remedy: "Choose another exercise.",
 };
 
-async function readOn(
-  grey: GreyPixels,
-  fit: PageFit,
-  sheet: PracticeSheet,
-  ownEye: ReadDrawing["ownEye"],
-): Promise<DrawingAnswer> {
+function straightBox(sheet: PracticeSheet): Pick<StraightPage, "box" | "pixelsPerMm"> {
   const box = drawingBox(sheet);
   const area = (box.right - box.left) * (box.bottom - box.top);
-  const page = straighten(grey, fit, box, Math.min(PIXELS_PER_MM, Math.sqrt(MOST_STRAIGHT_PIXELS / area)));
+  return { box, pixelsPerMm: Math.min(PIXELS_PER_MM, Math.sqrt(MOST_STRAIGHT_PIXELS / area)) };
+}
+
+async function readOn(page: StraightPage, sheet: PracticeSheet, ownEye: ReadDrawing["ownEye"]): Promise<DrawingAnswer> {
   return {
     kind: "read",
     paper: sheet.paper,

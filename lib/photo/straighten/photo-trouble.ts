@@ -125,12 +125,24 @@ const BETWEEN = 4;
 
 /** Paper that is not flat, and by how much its markers show it, millimetres. */
 export function notFlat(residualMm: number): PhotoTrouble {
+  return notFlatBy(BETWEEN * residualMm);
+}
+
+/** The same by how far places on it may be off, millimetres. */
+export function notFlatBy(mm: number): PhotoTrouble {
   return {
     why: "not flat",
-    say: `The paper is not flat: places on it may be off by about ${(BETWEEN * residualMm).toFixed(1)} mm.`,
+    say: `The paper is not flat: places on it may be off by about ${mm.toFixed(1)} mm.`,
     remedy: "Hold its corners down, or press it under a pane of glass, and take the photograph from straight above.",
   };
 }
+
+/** The markers say where the sheet lies, and its lines are not there, or cannot be seen. */
+export const LINES_ASTRAY: PhotoTrouble = {
+  why: "not flat",
+  say: "The sheet's printed lines are not seen plainly where its markers say: places on it may be off.",
+  remedy: "Lay the sheet flat, with nothing over the drawing, and take a sharp photograph from straight above.",
+};
 
 /** A sheet that its paper's edges show to be printed smaller or larger, and how many times its size. */
 export function printedAtAnotherSize(share: number): PhotoTrouble {

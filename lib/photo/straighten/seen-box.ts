@@ -14,6 +14,11 @@ export function boxCorners({ left, top, right, bottom }: SheetBox): readonly She
   ];
 }
 
+/** How far a place lies outside a box, millimetres; 0 within it. */
+export function awayFrom({ left, top, right, bottom }: SheetBox, [x, y]: SheetPlace): number {
+  return Math.hypot(Math.max(left - x, 0, x - right), Math.max(top - y, 0, y - bottom));
+}
+
 /** Whether a box lies before the camera with its printed side to it: its corners clockwise in the photograph as on the paper. */
 export function isSeenFromAbove(fit: PageFit, box: SheetBox): boolean {
   const seen = boxCorners(box).map((place) => photoFromSheet(fit, place));

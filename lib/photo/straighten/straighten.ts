@@ -2,7 +2,7 @@ import type { SheetBox } from "../../sheet/sheet-box";
 import type { PageFit } from "../page-fit";
 import type { GreyPixels } from "../pixels";
 import type { StraightPage } from "../straight-page";
-import { photoFromSheet } from "./map-page";
+import { type Bend, photoFromBent } from "./bend";
 
 /** Places are worked out one in so many along a row, and the rest laid between: off by a few hundredths of a pixel at most. */
 const STRIDE = 16;
@@ -18,12 +18,18 @@ const HAIR = 1e-3;
 /**
  * A box of the sheet seen straight on, at so many pixels to the millimetre. Each pixel is read between the photograph's
  * (bilinear), as the mean of several where the page is shown smaller than it was photographed. Past the photograph's edge its
- * last pixel goes on.
+ * last pixel goes on. Of curled paper a `bend` says where its places lie.
  */
-export function straighten(grey: GreyPixels, fit: PageFit, box: SheetBox, pixelsPerMm: number): StraightPage {
+export function straighten(
+  grey: GreyPixels,
+  fit: PageFit,
+  box: SheetBox,
+  pixelsPerMm: number,
+  bend: Bend | null = null,
+): StraightPage {
   const width = Math.max(1, Math.round((box.right - box.left) * pixelsPerMm));
   const height = Math.max(1, Math.round((box.bottom - box.top) * pixelsPerMm));
-  const samples = samplesPerSide(fit, box, pixelsPerMm);
+  const samples = samplesPerSide(fit, bend, box, pixelsPerMm);
   const stops = Math.ceil(width / STRIDE) + 1;
   const [rights, downs] = [new Float64Array(stops), new Float64Array(stops)];
   const sums = new Float32Array(width);
@@ -35,7 +41,7 @@ export function straighten(grey: GreyPixels, fit: PageFit, box: SheetBox, pixels
       const down = box.top + (j + (Math.floor(n / samples) + 0.5) / samples) / pixelsPerMm;
       const left = box.left + ((n % samples) + 0.5) / samples / pixelsPerMm;
       for (let k = 0; k < stops; k++) {
-        const at = photoFromSheet(fit, [left + (k * STRIDE) / pixelsPerMm, down]);
+        const at = photoFromBent(fit, bend, [left + (k * STRIDE) / pixelsPerMm, down]);
         rights[k] = at ? at[0] : Number.NaN;
         downs[k] = at ? at[1] : Number.NaN;
       }
@@ -74,12 +80,12 @@ function addRow(
 }
 
 /** How many places are read along a pixel's side, from how large the middle of the box stands in the photograph. */
-function samplesPerSide(fit: PageFit, box: SheetBox, pixelsPerMm: number): number {
+function samplesPerSide(fit: PageFit, bend: Bend | null, box: SheetBox, pixelsPerMm: number): number {
   const [x, y, step] = [(box.left + box.right) / 2, (box.top + box.bottom) / 2, 1 / pixelsPerMm];
   const [here, right, below] = [
-    photoFromSheet(fit, [x, y]),
-    photoFromSheet(fit, [x + step, y]),
-    photoFromSheet(fit, [x, y + step]),
+    photoFromBent(fit, bend, [x, y]),
+    photoFromBent(fit, bend, [x + step, y]),
+    photoFromBent(fit, bend, [x, y + step]),
   ];
   if (!here || !right || !below) return 1;
   const scale = Math.max(

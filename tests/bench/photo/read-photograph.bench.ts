@@ -4,7 +4,7 @@ import { loadSheetTools } from "@/lib/cli/photo/load-sheet-tools";
 import { drawingBox } from "@/lib/photo/pencil/drawing-box";
 import { readDrawing } from "@/lib/photo/pencil/read-drawing";
 import { readSheet } from "@/lib/photo/straighten/read-sheet";
-import { straighten } from "@/lib/photo/straighten/straighten";
+import { registerPage } from "@/lib/photo/straighten/register-page";
 import { shippedExercise } from "../../drawing/practice-sheet/exercises";
 import { marksByHabit } from "../../photo/photographer/marks-by-habit";
 import { takePhotograph } from "../../photo/photographer/take-photograph";
@@ -49,7 +49,7 @@ async function timed({ grey, sheet }: (typeof photographs)[number]): Promise<rea
   const read = await readSheet(tools, grey);
   if (read.kind === "refused") throw new Error(read.say);
   const known = performance.now();
-  const page = straighten(grey, read.fit, drawingBox(sheet), PIXELS_PER_MM);
+  const { page } = registerPage(grey, read.fit, sheet, drawingBox(sheet), PIXELS_PER_MM);
   const straight = performance.now();
   readDrawing(page, sheet);
   return [known - start, straight - known, performance.now() - straight];

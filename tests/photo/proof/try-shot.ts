@@ -2,10 +2,12 @@ import { decodePhoto } from "@/lib/cli/photo/decode-photo";
 import { DOUBTFUL, type DrawingReading } from "@/lib/photo/drawing-reading";
 import { drawingBox } from "@/lib/photo/pencil/drawing-box";
 import { readDrawing } from "@/lib/photo/pencil/read-drawing";
-import { sheetFromPhoto } from "@/lib/photo/straighten/map-page";
+import { bentFromPhoto } from "@/lib/photo/straighten/bend";
+import { doubtsLeft } from "@/lib/photo/straighten/judge-bend";
 import { matchSheet } from "@/lib/photo/straighten/match-sheet";
+import type { PhotoTrouble } from "@/lib/photo/straighten/photo-trouble";
 import { readSheet, type SheetReading, type SheetTools } from "@/lib/photo/straighten/read-sheet";
-import { straighten } from "@/lib/photo/straighten/straighten";
+import { registerPage } from "@/lib/photo/straighten/register-page";
 import { type Truth, takePhotograph } from "../photographer/take-photograph";
 import type { ProofShot } from "./shots";
 
@@ -15,7 +17,7 @@ export type PointOutcome = {
   /** From where it was drawn to where it was read, millimetres of the sheet; null where nothing was read for it. */
   readonly offMm: number | null;
   readonly sure: boolean;
-  /** How far the straightened page alone has its place off. */
+  /** How far the straightened page alone, its curl taken out, has its place off. */
   readonly pageMm: number;
 };
 
@@ -25,6 +27,8 @@ export type Outcome = ProofShot & {
   /** Of a sheet that was read: */
   readonly reading: DrawingReading | null;
   readonly points: readonly PointOutcome[];
+  /** What the student is told of it. */
+  readonly doubts: readonly PhotoTrouble[];
   /** Milliseconds of its two parts. */
   readonly took: readonly [sheet: number, drawing: number];
 };
@@ -43,15 +47,15 @@ export async function tryShot(tools: SheetTools, shot: ProofShot): Promise<Outco
   const known = performance.now();
   // A wrong exercise is counted, and not read on.
   if (sheet.kind === "refused" || !isRightSheet(sheet, truth))
-    return { ...shot, truth, sheet, reading: null, points: [], took: [known - start, 0] };
+    return { ...shot, truth, sheet, reading: null, points: [], doubts: [], took: [known - start, 0] };
   const match = matchSheet(shot.shot.exercise, sheet);
   if (match.kind === "refused") throw new Error(match.say);
-  const page = straighten(grey, sheet.fit, drawingBox(match.sheet), PIXELS_PER_MM);
+  const { page, moved } = registerPage(grey, sheet.fit, match.sheet, drawingBox(match.sheet), PIXELS_PER_MM);
   const reading = readDrawing(page, match.sheet);
   const took = [known - start, performance.now() - known] as const;
   const points = [...truth.places].map(([point, place]): PointOutcome => {
     const read = reading.points.find((each) => each.point === point);
-    const back = sheetFromPhoto(sheet.fit, truth.photoFromSheet(place)) ?? [NaN, NaN];
+    const back = bentFromPhoto(sheet.fit, moved.bend, truth.photoFromSheet(place)) ?? [NaN, NaN];
     return {
       point,
       offMm: read?.at ? Math.hypot(read.at[0] - place[0], read.at[1] - place[1]) : null,
@@ -59,7 +63,7 @@ export async function tryShot(tools: SheetTools, shot: ProofShot): Promise<Outco
       pageMm: Math.hypot(back[0] - place[0], back[1] - place[1]),
     };
   });
-  return { ...shot, truth, sheet, reading, points, took };
+  return { ...shot, truth, sheet, reading, points, doubts: doubtsLeft(sheet.doubts, moved), took };
 }
 
 /** Whether the code read is the one printed: the exercise, and all that says where things stand on the paper. */
