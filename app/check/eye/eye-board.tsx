@@ -41,6 +41,7 @@ function Board({ work, read, bounds }: Props) {
   const { store } = useEyeRoom();
   const { views } = useSheet();
   const selected = useEye((eye) => eye.selected);
+  const keeping = useEye((state) => state.keeping);
   const [magnified, setMagnified] = useState(false);
   const [wide, setWide] = useState(false);
   const { drawing, widthMm, units } = read;
@@ -161,6 +162,7 @@ function Board({ work, read, bounds }: Props) {
             <p className="eye-short" role="status">
               {sayInShort(eye)}
             </p>
+            {!keeping && <p className="check-note">This browser keeps nothing: what you mark is gone on a reload.</p>}
           </div>
           <div className="eye-rows">
             <OnHand work={work} nudge={handles.nudge} />
