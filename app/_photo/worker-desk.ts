@@ -1,6 +1,16 @@
 import type { Exercise } from "@/lib/exercise/exercise";
 import type { SheetCode } from "@/lib/sheet/sheet-code";
-import type { Answer, Asked, DrawingAnswer, FrameAnswer, FromWorker, NameAnswer, PhotoAnswer } from "./worker/messages";
+import type {
+  Answer,
+  Asked,
+  DrawingAnswer,
+  FourPoints,
+  FrameAnswer,
+  FromWorker,
+  NameAnswer,
+  PhotoAnswer,
+  StraightAnswer,
+} from "./worker/messages";
 
 /** What the page asks its worker; each answer comes in its own time, and a failure is an error in words. */
 export type WorkerDesk = {
@@ -11,6 +21,8 @@ export type WorkerDesk = {
   ) => Promise<DrawingAnswer>;
   /** Of the sheet found last. */
   readonly showName: (exercise: Exercise, code: SheetCode) => Promise<NameAnswer>;
+  /** Of the photograph opened last. */
+  readonly straighten: (corners: FourPoints, size: readonly [width: number, height: number]) => Promise<StraightAnswer>;
   readonly readFrame: (frame: ImageBitmap) => Promise<FrameAnswer>;
   readonly close: () => void;
 };
@@ -57,6 +69,7 @@ export function openWorkerDesk(start: () => Worker): WorkerDesk {
     readPhoto: async (file, look, step) => (await ask({ ask: "photo", file, look }, step)) as PhotoAnswer,
     readDrawing: async (asked, step) => (await ask(asked, step)) as DrawingAnswer,
     showName: async (exercise, code) => (await ask({ ask: "name", exercise, code }, () => {})) as NameAnswer,
+    straighten: async (corners, size) => (await ask({ ask: "straighten", corners, size }, () => {})) as StraightAnswer,
     readFrame: async (frame) => (await ask({ ask: "frame", frame }, () => {}, [frame])) as FrameAnswer,
     close: () => failAll("The page was left."),
   };

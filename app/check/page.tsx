@@ -7,6 +7,7 @@ import { PlainPage } from "@/app/_parts/plain-page";
 import { PressLink } from "@/app/_parts/press";
 import { CheckDrawing } from "./check-drawing";
 import { findDue, findHomework } from "./find-due";
+import { NeedsJavaScript } from "./needs-javascript";
 
 export const metadata: Metadata = { title: "Check" };
 
@@ -62,18 +63,5 @@ async function HomeworkCheck({ itemId }: { readonly itemId: string }) {
       <NeedsJavaScript />
       <CheckDrawing exercise={exercise} asked={exercise.id} catalogue={[]} due={[]} homework={homework} />
     </>
-  );
-}
-
-function NeedsJavaScript() {
-  return (
-    <noscript>
-      <PlainPage title="This page needs JavaScript">
-        <p>
-          The photograph is read in your browser and goes to no server, and JavaScript is turned off there. Turn it on
-          for this address, then load the page again.
-        </p>
-      </PlainPage>
-    </noscript>
   );
 }

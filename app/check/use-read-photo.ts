@@ -2,12 +2,13 @@
 
 import { useCallback, useEffect } from "react";
 import { newDrawing } from "@/app/_photo/checked-drawing";
-import type { DrawingAnswer, FourPoints, OwnLines, Shown } from "@/app/_photo/worker/messages";
+import type { DrawingAnswer, FourPoints, OwnLines } from "@/app/_photo/worker/messages";
 import { layOutPracticeSheet } from "@/lib/drawing/practice-sheet/lay-out-practice-sheet";
 import type { Exercise } from "@/lib/exercise/exercise";
 import type { SheetCode } from "@/lib/sheet/sheet-code";
 import { useCheck, useCheckRoom } from "./check-context";
 import type { PhotoFacts, ShownPhoto } from "./check-store";
+import { asAddress, showPhoto } from "./show-photo";
 
 type Props = {
   readonly exercise: Exercise | null;
@@ -125,18 +126,4 @@ export function fitTrouble(
       remedy: "Print the sheet anew, and draw on that one.",
     };
   return null;
-}
-
-async function showPhoto({ picture, ...size }: Shown): Promise<ShownPhoto> {
-  return { ...size, address: await asAddress(picture) };
-}
-
-/** A picture as an address that holds it, which can be kept. */
-function asAddress(picture: Blob): Promise<string> {
-  return new Promise((resolve, reject) => {
-    const reader = new FileReader();
-    reader.onload = () => resolve(String(reader.result));
-    reader.onerror = () => reject(new Error("The picture could not be kept."));
-    reader.readAsDataURL(picture);
-  });
 }

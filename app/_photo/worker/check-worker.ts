@@ -4,6 +4,7 @@ import { decodePhoto, greyOf } from "./decode-photo";
 import { loadCodeReader, loadOpenCv } from "./load-tools";
 import type { Answer, Asked, FromWorker, ToWorker } from "./messages";
 import { findSheet, judgeFrame, readByCorners, readPencil, showName } from "./read-photo";
+import { straightenPicture } from "./straighten-picture";
 
 /** Of a worker's own world, what is used here: the page's types know only windows. */
 type Desk = {
@@ -62,6 +63,7 @@ function answerQuestions(desk: Desk): void {
       step("Straightening it by your corners");
       return readByCorners(photo.grey, asked.exercise, asked.corners, asked.ownLines);
     }
+    if (asked.ask === "straighten") return straightenPicture(photo.grey, asked.corners, asked.size);
     if (!photo.fit) return { kind: "refused", say: "No sheet was found in it.", remedy: "Take the photograph anew." };
     if (asked.ask === "name") return showName(photo.grey, photo.fit, asked.exercise, asked.code);
     step("Reading the pencil");

@@ -31,6 +31,12 @@ export type Asked =
       readonly corners: FourPoints;
       readonly ownLines: OwnLines | null;
     }
+  /** See a picture straight on, by the corners of a rectangle that lies flat on its paper and is so wide and high, millimetres. */
+  | {
+      readonly ask: "straighten";
+      readonly corners: FourPoints;
+      readonly size: readonly [width: number, height: number];
+    }
   /** Look at one frame of the live view. */
   | { readonly ask: "frame"; readonly frame: ImageBitmap };
 
@@ -76,6 +82,17 @@ export type DrawingAnswer = ReadDrawing | Refused;
 /** The lines for the name seen straight on. */
 export type NameAnswer = { readonly kind: "name"; readonly picture: Blob } | Refused;
 
+/** A picture seen straight on, with some of what lies round the rectangle; `widthMm`: how wide all of it is on its paper. */
+export type StraightAnswer =
+  | {
+      readonly kind: "straight";
+      readonly picture: Blob;
+      readonly width: number;
+      readonly height: number;
+      readonly widthMm: number;
+    }
+  | Refused;
+
 /** What a frame of the live view shows. */
 export type FrameAnswer = {
   readonly kind: "frame";
@@ -87,7 +104,7 @@ export type FrameAnswer = {
   readonly tilted: boolean;
 };
 
-export type Answer = PhotoAnswer | DrawingAnswer | NameAnswer | FrameAnswer;
+export type Answer = PhotoAnswer | DrawingAnswer | NameAnswer | StraightAnswer | FrameAnswer;
 
 export type ToWorker = Asked & { readonly id: number };
 export type FromWorker =

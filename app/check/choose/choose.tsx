@@ -1,6 +1,7 @@
 "use client";
 
-import { type DragEvent, useEffect, useState } from "react";
+import Link from "next/link";
+import { useState } from "react";
 import { Press, PressLink } from "@/app/_parts/press";
 import { When } from "@/app/_parts/when";
 import type { Exercise } from "@/lib/exercise/exercise";
@@ -8,6 +9,7 @@ import { useCheck, useCheckRoom } from "../check-context";
 import { CheckFrame } from "../check-frame";
 import { LiveCamera } from "./live-camera";
 import { PhotoInput } from "./photo-input";
+import { useDevice, useDrop, usePaste } from "./take-file";
 
 type Props = {
   readonly onFile: (file: Blob) => void;
@@ -21,31 +23,15 @@ export function Choose({ onFile, onOther, exercise }: Props) {
   const { homework, store } = useCheckRoom();
   const keeping = useCheck((check) => check.keeping);
   const kept = useCheck((check) => check.drawing);
-  const [over, setOver] = useState(false);
+  const drop = useDrop(onFile);
   const [live, setLive] = useState(false);
   const device = useDevice();
   usePaste(onFile);
 
   if (live) return <LiveCamera onFile={onFile} onAway={() => setLive(false)} />;
-  const drop = (event: DragEvent) => {
-    event.preventDefault();
-    setOver(false);
-    const file = [...event.dataTransfer.files].find(looksLikePicture) ?? event.dataTransfer.files[0];
-    if (file) onFile(file);
-  };
   return (
     <CheckFrame title="Check">
-      <section
-        className="check-paper check-choose ruled"
-        aria-label="A photograph"
-        data-over={over}
-        onDragOver={(event) => {
-          event.preventDefault();
-          setOver(true);
-        }}
-        onDragLeave={() => setOver(false)}
-        onDrop={drop}
-      >
+      <section className="check-paper check-choose ruled" aria-label="A photograph" {...drop}>
         <div className="check-words">
           <h1 className="lettering">Check a pencil drawing</h1>
           {homework ? (
@@ -108,35 +94,15 @@ export function Choose({ onFile, onOther, exercise }: Props) {
             <PhotoInput onFile={onOther} words="A drawing on other paper" weight="plain" />
             {exercise && !homework && <PressLink href={`/sheet/${exercise.id}`}>Print the sheet</PressLink>}
           </div>
+          {!homework && (
+            <p>
+              <Link href="/check/eye" className="plain-link" prefetch={false}>
+                Any drawing: whose eye drew it?
+              </Link>
+            </p>
+          )}
         </div>
       </section>
     </CheckFrame>
   );
-}
-
-type Device = { readonly canLive: boolean; readonly isHandheld: boolean };
-
-/** What the device is, once the browser can say; a live view needs a page that was served securely. */
-function useDevice(): Device | null {
-  const [device, setDevice] = useState<Device | null>(null);
-  useEffect(() => {
-    const canLive = window.isSecureContext && typeof navigator.mediaDevices?.getUserMedia === "function";
-    setDevice({ canLive, isHandheld: window.matchMedia("(pointer: coarse)").matches });
-  }, []);
-  return device;
-}
-
-function usePaste(onFile: (file: Blob) => void): void {
-  useEffect(() => {
-    const paste = (event: ClipboardEvent) => {
-      const file = [...(event.clipboardData?.files ?? [])].find(looksLikePicture);
-      if (file) onFile(file);
-    };
-    window.addEventListener("paste", paste);
-    return () => window.removeEventListener("paste", paste);
-  }, [onFile]);
-}
-
-function looksLikePicture({ type, name }: File): boolean {
-  return type.startsWith("image/") || /\.hei[cf]$/i.test(name);
 }

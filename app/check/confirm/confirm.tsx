@@ -9,6 +9,7 @@ import type { Exercise } from "@/lib/exercise/exercise";
 import { useCheck, useCheckRoom } from "../check-context";
 import { CheckFrame } from "../check-frame";
 import { useFinish } from "../use-finish";
+import { BarField } from "./bar-field";
 
 type Props = { readonly exercise: Exercise; readonly drawing: CheckedDrawing };
 
@@ -43,6 +44,8 @@ export function Confirm({ exercise, drawing }: Props) {
                 {doubt}
               </p>
             ))}
+            {/* Corners set by hand are those of a drawing on other paper, which has no bar. */}
+            {drawing.residualMm !== null && <BarField units={exercise.units} />}
             {!keeping && (
               <p className="check-note">This browser keeps nothing: what you do here is gone on a reload.</p>
             )}
