@@ -58,7 +58,7 @@ export function newDrawing(
   sheet: PracticeSheet,
   read: ReadDrawing,
   picture: string,
-  { residualMm, doubts }: Pick<CheckedDrawing, "residualMm" | "doubts">,
+  residualMm: number | null,
 ): CheckedDrawing {
   const frame = sheetFrame(sheet);
   const found = new Map(read.reading.points.map((each) => [each.point, each]));
@@ -80,7 +80,7 @@ export function newDrawing(
     lines: read.reading.lines.map(({ from, to }) => [fromSheet(frame, from), fromSheet(frame, to)] as const),
     ownEye: read.ownEye,
     residualMm,
-    doubts,
+    doubts: read.doubts,
     confirmed: false,
     handedIn: null,
   };

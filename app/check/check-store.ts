@@ -9,9 +9,6 @@ import { type CheckDesk, forgetCheck, keepCheck, keptCheck } from "./kept-check"
 /** A photograph as the page shows it. */
 export type ShownPhoto = Omit<Shown, "picture"> & { readonly address: string };
 
-/** How well the sheet lies in the photograph. */
-export type PhotoFacts = Pick<CheckedDrawing, "residualMm" | "doubts">;
-
 /** What the page is at. */
 export type Stage =
   | { readonly at: "choose" }
@@ -24,7 +21,12 @@ export type Stage =
       readonly photo: ShownPhoto | null;
     }
   /** A sheet was found; its exercise is still to come from the server. */
-  | ({ readonly at: "found"; readonly code: SheetCode; readonly photo: ShownPhoto } & PhotoFacts)
+  | {
+      readonly at: "found";
+      readonly code: SheetCode;
+      readonly photo: ShownPhoto;
+      readonly residualMm: CheckedDrawing["residualMm"];
+    }
   | { readonly at: "corners"; readonly photo: ShownPhoto }
   /** The readings are confirmed, or the result is shown: the drawing says which. */
   | { readonly at: "drawing" };

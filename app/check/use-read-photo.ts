@@ -7,7 +7,7 @@ import { layOutPracticeSheet } from "@/lib/drawing/practice-sheet/lay-out-practi
 import type { Exercise } from "@/lib/exercise/exercise";
 import type { SheetCode } from "@/lib/sheet/sheet-code";
 import { useCheck, useCheckRoom } from "./check-context";
-import type { PhotoFacts, ShownPhoto } from "./check-store";
+import type { ShownPhoto } from "./check-store";
 import { asAddress, showPhoto } from "./show-photo";
 
 type Props = {
@@ -50,8 +50,8 @@ export function useReadPhoto({ exercise, asked, goTo }: Props) {
         if (answer.kind === "refused") return refuse(answer.say, answer.remedy, photo);
         if (!photo) throw new Error("A photograph that was read is not here.");
         if (answer.kind === "opened") return store.getState().show({ at: "corners", photo });
-        const { code, residualMm, doubts } = answer;
-        store.getState().show({ at: "found", code, residualMm, doubts, photo });
+        const { code, residualMm } = answer;
+        store.getState().show({ at: "found", code, residualMm, photo });
       } catch (error) {
         fail(error);
       }
@@ -60,11 +60,11 @@ export function useReadPhoto({ exercise, asked, goTo }: Props) {
   );
 
   const accept = useCallback(
-    async (given: Exercise, answer: DrawingAnswer, facts: PhotoFacts, photo: ShownPhoto | null) => {
+    async (given: Exercise, answer: DrawingAnswer, residualMm: number | null, photo: ShownPhoto | null) => {
       if (answer.kind === "refused") return refuse(answer.say, answer.remedy, photo);
       const sheet = layOutPracticeSheet(given, { paper: answer.paper });
       if (!sheet) throw new Error("The sheet that was read has no layout.");
-      store.getState().take(newDrawing(given, sheet, answer, await asAddress(answer.picture), facts));
+      store.getState().take(newDrawing(given, sheet, answer, await asAddress(answer.picture), residualMm));
     },
     [store, refuse],
   );
@@ -74,7 +74,7 @@ export function useReadPhoto({ exercise, asked, goTo }: Props) {
       step("Straightening it by your corners");
       try {
         const answer = await worker.readDrawing({ ask: "corners", exercise: given, corners, ownLines }, step);
-        await accept(given, answer, { residualMm: null, doubts: [] }, photo);
+        await accept(given, answer, null, photo);
       } catch (error) {
         fail(error);
       }
@@ -85,7 +85,7 @@ export function useReadPhoto({ exercise, asked, goTo }: Props) {
   // The code names an exercise; the server gives it with the page's next address.
   useEffect(() => {
     if (!found) return;
-    const { code, residualMm, doubts, photo } = found;
+    const { code, residualMm, photo } = found;
     const trouble = fitTrouble(code, exercise, asked, homework !== null);
     if (trouble === "fetch") goTo(code.exercise);
     else if (trouble) refuse(trouble.say, trouble.remedy, photo);
@@ -93,7 +93,7 @@ export function useReadPhoto({ exercise, asked, goTo }: Props) {
     step("Reading the pencil");
     worker
       .readDrawing({ ask: "drawing", exercise, code }, step)
-      .then((answer) => accept(exercise, answer, { residualMm, doubts }, photo))
+      .then((answer) => accept(exercise, answer, residualMm, photo))
       .catch(fail);
   }, [found, exercise, asked, homework, goTo, worker, step, accept, refuse, fail]);
 

@@ -1,9 +1,8 @@
-import type { PageFit } from "@/lib/photo/page-fit";
 import type { GreyPixels } from "@/lib/photo/pixels";
 import { decodePhoto, greyOf } from "./decode-photo";
 import { loadCodeReader, loadOpenCv } from "./load-tools";
 import type { Answer, Asked, FromWorker, ToWorker } from "./messages";
-import { findSheet, judgeFrame, readByCorners, readPencil, showName } from "./read-photo";
+import { type FoundSheet, findSheet, judgeFrame, readByCorners, readPencil, showName } from "./read-photo";
 import { straightenPicture } from "./straighten-picture";
 
 /** Of a worker's own world, what is used here: the page's types know only windows. */
@@ -17,7 +16,7 @@ const FRAME_PX = 800;
 
 /** Answers one question after another; the photograph on hand is kept between them. */
 function answerQuestions(desk: Desk): void {
-  let photo: { readonly grey: GreyPixels; readonly fit: PageFit | null } | null = null;
+  let photo: ({ readonly grey: GreyPixels } & Pick<FoundSheet, "fit" | "doubts">) | null = null;
   let openCv: ReturnType<typeof loadOpenCv> | null = null;
   let reader: ReturnType<typeof loadCodeReader> | null = null;
   const cvOnce = () => {
@@ -49,13 +48,13 @@ function answerQuestions(desk: Desk): void {
       if (asked.look) cvOnce().catch(() => {});
       const decoded = await decodePhoto(asked.file);
       if (decoded.kind === "refused") return { ...decoded, shown: null };
-      photo = { grey: decoded.grey, fit: null };
+      photo = { grey: decoded.grey, fit: null, doubts: [] };
       if (!asked.look) return { kind: "opened", shown: decoded.shown };
       if (isNew) step("Fetching what reads it, 4 MB, the first time only");
       const tools = { cv: await cvOnce(), readBarcodes: await readerOnce() };
       step("Finding the sheet");
-      const { answer: found, fit } = await findSheet(tools, decoded.grey, decoded.shown);
-      photo = { grey: decoded.grey, fit };
+      const { answer: found, fit, doubts } = await findSheet(tools, decoded.grey, decoded.shown);
+      photo = { grey: decoded.grey, fit, doubts };
       return found;
     }
     if (!photo) return { kind: "refused", say: "The photograph is not here any more.", remedy: "Choose it again." };
@@ -67,7 +66,7 @@ function answerQuestions(desk: Desk): void {
     if (!photo.fit) return { kind: "refused", say: "No sheet was found in it.", remedy: "Take the photograph anew." };
     if (asked.ask === "name") return showName(photo.grey, photo.fit, asked.exercise, asked.code);
     step("Reading the pencil");
-    return readPencil(photo.grey, photo.fit, asked.exercise, asked.code);
+    return readPencil(photo.grey, photo.fit, asked.exercise, asked.code, photo.doubts);
   };
 
   let turn = Promise.resolve();

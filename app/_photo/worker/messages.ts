@@ -57,8 +57,6 @@ export type PhotoAnswer =
       readonly code: SheetCode;
       readonly residualMm: number | null;
       readonly seen: number;
-      /** What is doubtful about the photograph, in sentences. */
-      readonly doubts: readonly string[];
       readonly shown: Shown;
     }
   /** Opened, and no sheet looked for. */
@@ -75,6 +73,8 @@ export type ReadDrawing = {
   readonly reading: DrawingReading;
   /** Heights of the student's own horizon and back wall's foot, metres of the picture; null where none were set. */
   readonly ownEye: { readonly horizonZ: number; readonly backWallFootZ: number } | null;
+  /** What is doubtful about the photograph, in sentences. */
+  readonly doubts: readonly string[];
 };
 
 export type DrawingAnswer = ReadDrawing | Refused;

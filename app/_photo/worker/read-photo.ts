@@ -7,8 +7,10 @@ import type { GreyPixels } from "@/lib/photo/pixels";
 import type { StraightPage } from "@/lib/photo/straight-page";
 import { findMarkers } from "@/lib/photo/straighten/find-markers";
 import { fitCorners } from "@/lib/photo/straighten/fit-corners";
+import { doubtsLeft } from "@/lib/photo/straighten/judge-bend";
 import { sheetFromPhoto } from "@/lib/photo/straighten/map-page";
 import type { OpenCv } from "@/lib/photo/straighten/open-cv";
+import type { PhotoTrouble } from "@/lib/photo/straighten/photo-trouble";
 import { readSheet } from "@/lib/photo/straighten/read-sheet";
 import { registerPage } from "@/lib/photo/straighten/register-page";
 import { straighten } from "@/lib/photo/straighten/straighten";
@@ -41,14 +43,19 @@ const DARK = 90;
 /** Of a marker's sides, the shortest to the longest: less is a camera held too far aslant. */
 const SQUARE_LEAST = 0.55;
 
-export type FoundSheet = { readonly answer: PhotoAnswer; readonly fit: PageFit | null };
+export type FoundSheet = {
+  readonly answer: PhotoAnswer;
+  readonly fit: PageFit | null;
+  /** What is doubtful about the photograph before the print round its drawing was looked at. */
+  readonly doubts: readonly PhotoTrouble[];
+};
 
 /** Which sheet a photograph shows and where it lies in it. */
 export async function findSheet(tools: Tools, grey: GreyPixels, shown: Shown): Promise<FoundSheet> {
   const reading = await readSheet(tools, grey);
   if (reading.kind === "refused") {
     const { say, remedy } = reading;
-    return { answer: { kind: "refused", say, remedy, shown }, fit: null };
+    return { answer: { kind: "refused", say, remedy, shown }, fit: null, doubts: [] };
   }
   const { code, fit, markers, doubts } = reading;
   return {
@@ -57,11 +64,15 @@ export async function findSheet(tools: Tools, grey: GreyPixels, shown: Shown): P
       code,
       residualMm: fit.residualMm,
       seen: markers.length,
-      doubts: doubts.map(({ say, remedy }) => `${say} ${remedy}`),
       shown,
     },
     fit,
+    doubts,
   };
+}
+
+function sayTrouble({ say, remedy }: PhotoTrouble): string {
+  return `${say} ${remedy}`;
 }
 
 /** The pencil on a sheet whose place in the photograph is known. */
@@ -70,11 +81,13 @@ export async function readPencil(
   fit: PageFit,
   exercise: Exercise,
   code: SheetCode,
+  doubts: readonly PhotoTrouble[],
 ): Promise<DrawingAnswer> {
   const sheet = sheetOfCode(exercise, code);
   if (!sheet) return OTHER_FORM;
   const { box, pixelsPerMm } = straightBox(sheet);
-  return readOn(registerPage(grey, fit, sheet, box, pixelsPerMm).page, sheet, null);
+  const { page, moved } = registerPage(grey, fit, sheet, box, pixelsPerMm);
+  return { ...(await readOn(page, sheet, null)), doubts: doubtsLeft(doubts, moved).map(sayTrouble) };
 }
 
 /** The lines for the name, for somebody to read: no hand is read here. */
@@ -143,7 +156,7 @@ function straightBox(sheet: PracticeSheet): Pick<StraightPage, "box" | "pixelsPe
   return { box, pixelsPerMm: Math.min(PIXELS_PER_MM, Math.sqrt(MOST_STRAIGHT_PIXELS / area)) };
 }
 
-async function readOn(page: StraightPage, sheet: PracticeSheet, ownEye: ReadDrawing["ownEye"]): Promise<DrawingAnswer> {
+async function readOn(page: StraightPage, sheet: PracticeSheet, ownEye: ReadDrawing["ownEye"]): Promise<ReadDrawing> {
   return {
     kind: "read",
     paper: sheet.paper,
@@ -151,6 +164,7 @@ async function readOn(page: StraightPage, sheet: PracticeSheet, ownEye: ReadDraw
     reading: readDrawing(page, sheet),
     picture: await pictureOf(page),
     ownEye,
+    doubts: [],
   };
 }
 

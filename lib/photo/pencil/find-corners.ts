@@ -15,6 +15,10 @@ const ONE_CORNER_MM = 1.1;
 /** How much the ends themselves say of a corner's place against the lines through it. */
 const ENDS_WEIGH = 0.05;
 
+/** A line's end is a place of its own this far from any corner, millimetres; of strokes as short as a letter's it is none. */
+const OWN_END_MM = 0.6;
+const OWN_END_LEAST_MM = 4.5;
+
 /** A cross and a corner nearer than this are one, millimetres. */
 const SAME_PLACE_MM = 0.9;
 
@@ -51,7 +55,18 @@ export function findCorners(lines: readonly PencilLine[], crosses: readonly Cros
     else groups.push([meeting]);
   }
   const corners = groups.map((group) => cornerOf(group, lines));
-  return [...corners, ...lostCrosses(crosses, corners, lines)];
+  return [...corners, ...ownEnds(lines, corners), ...lostCrosses(crosses, corners, lines)];
+}
+
+/** Ends of lines that reach over or stop short of their corners: a letter beside an end makes a corner of it that is none. */
+function ownEnds(lines: readonly PencilLine[], corners: readonly PencilCorner[]): readonly PencilCorner[] {
+  return lines.flatMap(({ from, to }, i) =>
+    apart(from, to) < OWN_END_LEAST_MM
+      ? []
+      : [from, to]
+          .filter((end) => corners.every(({ at }) => apart(at, end) > OWN_END_MM))
+          .map((at): PencilCorner => ({ at, lines: [i], kind: "end" })),
+  );
 }
 
 /** Crosses whose strokes were not both found as lines, since others cover them or print does. */

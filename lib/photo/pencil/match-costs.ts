@@ -34,13 +34,17 @@ const CROSS_FOR_CORNER = 1.5;
 const CORNER_FOR_CROSS = 3.5;
 /** Where lines only cross, or a lone end is where several lines should meet. */
 const ONLY_CROSSING = 0.5;
-const ONLY_END = 0.6;
+const ONLY_END = 1;
 /** An expected line of which nothing is drawn, and how much more of it than is drawn counts as nothing. */
 const NOT_DRAWN = 3.5;
 /** A line that is drawn speaks for both its ends. */
 const DRAWN = 1.5;
 /** Of a line that runs under print this share of what is not seen is forgiven. */
 const FORGIVEN = 0.7;
+/** A line that stops short of its point by more than the first, to the second at most, and what a millimetre of it costs. */
+const SHORT_FREE_MM = 0.5;
+const SHORT_MOST_MM = 2.5;
+const PER_SHORT_MM = 0.7;
 const TURNED_RAD = 0.2;
 const PER_TURN = 1.3;
 const LONGER_LOG = 0.35;
@@ -54,6 +58,9 @@ const CROSS_MM = 7.5;
 const CROSS_SINE = 0.75;
 const CROSS_MIDDLE = 0.22;
 const CROSS_OFF_MM = 0.7;
+/** Of an arm of a cross this much would be seen, millimetres, were not such a share of it hidden. */
+const ARM_SEEN_MM = 1.5;
+const ARM_HIDDEN = 0.4;
 /** A cross with an arm fainter than this share of the usual stroke may be something else. */
 const CLEAR_CROSS = 0.8;
 const UNCLEAR_CROSS = 3;
@@ -66,15 +73,30 @@ export function matchCosts(
   corners: readonly PencilCorner[],
   { crosses: found, hidden }: Seen,
 ): MatchCosts {
-  const crosses = corners.map((corner) => crossCost(corner, lines, found));
+  const crosses = corners.map((corner) => crossCost(corner, lines, { crosses: found, hidden }));
   const count = expected.asked.map((_, i) => expected.lines.filter(({ from, to }) => from === i || to === i).length);
-  const known = new Map<number, number>();
+  const known = new Map<number, { readonly covered: number; readonly short: number }>();
   const placeOf = (point: number, corner: number | null): SheetPlace =>
     corner === null
       ? (expected.given[point - expected.asked.length] as SheetPlace)
       : (corners[corner] as PencilCorner).at;
   const wayPlace = (point: number, way: Way): SheetPlace =>
     way.places[point] ?? (expected.given[point - expected.asked.length] as SheetPlace);
+  const fitOf = (p: SheetPlace, q: SheetPlace) => {
+    const { share, short } = lineCoverage(lines, p, q);
+    const covered = share + (1 - share) * FORGIVEN * hidden(p, q);
+    const length = apart(p, q);
+    const cost = (from: SheetPlace, to: SheetPlace, mm: number) => {
+      const most = Math.min(mm, SHORT_MOST_MM);
+      if (share === 0 || most <= SHORT_FREE_MM) return 0;
+      const seen: SheetPlace = [
+        from[0] + ((to[0] - from[0]) * mm) / length,
+        from[1] + ((to[1] - from[1]) * mm) / length,
+      ];
+      return PER_SHORT_MM * (most - SHORT_FREE_MM) * (1 - hidden(from, seen));
+    };
+    return { covered, short: cost(p, q, short[0]) + cost(q, p, short[1]) };
+  };
   return {
     missing: MISSING,
     point: (point, corner, way) => {
@@ -102,33 +124,53 @@ export function matchCosts(
       const [p, q] = [placeOf(a, from), placeOf(b, to)];
       const key =
         (line * (corners.length + 1) + (from ?? corners.length)) * (corners.length + 1) + (to ?? corners.length);
-      let covered = known.get(key);
-      if (covered === undefined) {
-        covered = lineCoverage(lines, p, q);
-        covered += (1 - covered) * FORGIVEN * hidden(p, q);
-        known.set(key, covered);
+      let fit = known.get(key);
+      if (fit === undefined) {
+        fit = fitOf(p, q);
+        known.set(key, fit);
       }
       const [u, v] = [wayPlace(a, way), wayPlace(b, way)];
       return (
-        NOT_DRAWN * (1 - covered) - DRAWN * covered + shapeCost([q[0] - p[0], q[1] - p[1]], [v[0] - u[0], v[1] - u[1]])
+        NOT_DRAWN * (1 - fit.covered) -
+        DRAWN * fit.covered +
+        fit.short +
+        shapeCost([q[0] - p[0], q[1] - p[1]], [v[0] - u[0], v[1] - u[1]])
       );
     },
   };
 }
 
 /** What it costs to take a place for a cross: nothing where two short strokes cross, most where only long lines meet. */
-function crossCost(corner: PencilCorner, lines: readonly PencilLine[], found: readonly Cross[]): number {
+function crossCost(corner: PencilCorner, lines: readonly PencilLine[], { crosses: found, hidden }: Seen): number {
   if (isCross(corner, lines)) return 0;
   // What looks like a cross where long lines run through it is a crossing of theirs.
   const near = isSmall(corner, lines) ? found.filter(({ at }) => apart(at, corner.at) < CROSS_OFF_MM) : [];
   const unclear = Math.min(...near.map(({ clear }) => UNCLEAR_CROSS * Math.max(0, 1 - clear / CLEAR_CROSS)));
-  return Math.min(CORNER_FOR_CROSS, unclear, isHalfCross(corner, lines) ? HALF_CROSS : CORNER_FOR_CROSS);
+  return Math.min(CORNER_FOR_CROSS, unclear, isHalfCross(corner, lines, hidden) ? HALF_CROSS : CORNER_FOR_CROSS);
 }
 
 /** Two short strokes square to each other, of which print hides what lies beyond their meeting. */
-function isHalfCross({ lines: through }: PencilCorner, lines: readonly PencilLine[]): boolean {
-  const strokes = through.map((i) => lines[i] as PencilLine).filter(({ from, to }) => apart(from, to) <= CROSS_MM);
+function isHalfCross(
+  { at, lines: through }: PencilCorner,
+  lines: readonly PencilLine[],
+  hidden: Seen["hidden"],
+): boolean {
+  const strokes = through
+    .map((i) => lines[i] as PencilLine)
+    .filter((stroke) => apart(stroke.from, stroke.to) <= CROSS_MM && isMiddleOrHidden(at, stroke, hidden));
   return strokes.some((one, i) => strokes.slice(i + 1).some((other) => sineBetween(one, other) >= CROSS_SINE));
+}
+
+/** Whether a stroke goes on through a place, or would do so under print. */
+function isMiddleOrHidden(at: SheetPlace, stroke: PencilLine, hidden: Seen["hidden"]): boolean {
+  if (isMiddle(at, stroke)) return true;
+  const [near, far] = [stroke.from, stroke.to].sort((a, b) => apart(a, at) - apart(b, at)) as [SheetPlace, SheetPlace];
+  const long = apart(near, far);
+  const beyond = (mm: number): SheetPlace => [
+    at[0] + ((near[0] - far[0]) * mm) / long,
+    at[1] + ((near[1] - far[1]) * mm) / long,
+  ];
+  return hidden(at, beyond(ARM_SEEN_MM)) >= ARM_HIDDEN;
 }
 
 /** Whether a corner's lines are all short, or there are none of them. */

@@ -3,6 +3,8 @@ import type { PencilCorner, PencilLine, PointReading } from "../drawing-reading"
 import type { ExpectedDrawing, Way } from "./expected-drawing";
 import { type MatchCosts, matchCosts, type Seen } from "./match-costs";
 import { type Match, searchMatch } from "./search-match";
+import { likelyCorners, settleMatch, wholeCost } from "./settle-match";
+import { unexplainedCost } from "./unexplained";
 
 /** Kept of the search of each way at first, and of the few that fit best. */
 const KEPT_FIRST = 16;
@@ -12,21 +14,27 @@ const BEST_WAYS = 5;
 const HABIT_COSTS = 2;
 /** Corners nearer than this are one reading, millimetres. */
 const SAME_MM = 0.8;
-/** Matches that cost so much more than the best are half as sure to be wrong as right, and how quickly that grows. */
-const EVEN = 0.8;
-const PER_COST = 1.1;
-/** A point's own cost up to which its reading is not doubted for itself, and the cost over it that halves how sure it is. */
-const GOOD_COST = 4;
-const HALVES = 3;
-/** A point that lies so far from where its neighbours' displacements lead is not doubted for it; so much farther, it is half as sure, millimetres. */
-const ASTRAY_MM = 1;
-const ASTRAY_HALVES_MM = 3;
+/**
+ * The logarithm of the odds that a reading is right, by how much dearer the next best match without it is, by the point's own
+ * cost, and by how far it lies from where its neighbours' displacements lead (millimetres, as log(1 + x)). A logistic regression
+ * over 1,740 readings of rendered photographs, checked on exercises left out of it. A point that no line meets has no drawn
+ * line to lower its cost; where one line alone leads to it, its end is all that tells.
+ */
+const ODDS = { all: 2.87, perLead: 0.34, perOwn: -0.89, perAstray: -2.5, noLine: 3.96, oneLine: -0.34 };
+/** Beyond these a lead or a cost says no more. */
+const LEAD = [-2, 6] as const;
+const OWN = [-4, 8] as const;
+const ASTRAY_MOST_MM = 15;
+/** Readings of lower odds than three to two are not given at all. */
+const LEAST_ODDS = Math.log(1.5);
+/** Readings must be right seven times in eight, about, not to be doubtful: so much is taken off their odds. */
+const DOUBT = 1.6;
 /** How far around a point the others' displacements speak for its own, millimetres. */
 const ALIKE_MM = 25;
 
 /**
  * Which corner was meant for each asked point, by the lines that meet there and lead to the other points, and by where it may lie;
- * null for a point of which nothing was found.
+ * null for a point of which nothing was found, or nothing that is likelier it than not.
  */
 export function matchPoints(
   expected: ExpectedDrawing,
@@ -35,6 +43,8 @@ export function matchPoints(
   seen: Seen,
 ): readonly PointReading[] {
   const costs = matchCosts(expected, lines, corners, seen);
+  const unexplained = unexplainedCost(expected, lines, corners);
+  const whole = wholeCost(expected, costs, unexplained);
   const search = (way: Way, kept: number) =>
     searchMatch(expected, costs, corners.length, way, kept).map((match) => withPrice(match));
   const first = expected.ways.map((way) => search(way, KEPT_FIRST)).sort((a, b) => cheapest(a) - cheapest(b));
@@ -43,7 +53,13 @@ export function matchPoints(
     if (!best) return [];
     return [...search(best.way, KEPT), ...search(drawnAlike(best, corners), KEPT)];
   });
-  const all = [...first.flat(), ...again].sort((a, b) => a.cost - b.cost);
+  const found = [...first.flat(), ...again]
+    .map((match) => ({ ...match, cost: match.cost + unexplained(match.corners) }))
+    .sort((a, b) => a.cost - b.cost);
+  const settled = bestOfEachWay(found).map((match) =>
+    withPrice(settleMatch(match, likelyCorners(expected, costs, corners.length, match.way), whole)),
+  );
+  const all = [...settled, ...found].sort((a, b) => a.cost - b.cost);
   const best = all[0];
   if (!best) return [];
   const alike = drawnAlike(best, corners);
@@ -55,15 +71,32 @@ export function matchPoints(
       const elsewhere = others[i] ?? null;
       return elsewhere === null || apart((corners[elsewhere] as PencilCorner).at, at) > SAME_MM;
     });
-    const lead0 = Math.min(...others.map(plainCost)) - plainCost(best);
     // The other way to read the drawing is held against this one for what it shows alone: a wrong idea is as likely as not.
-    const lead = Math.min(lead0, leadOf(i, best, expected, costs, corners));
-    const alone = 1 / (1 + Math.exp(-PER_COST * (lead - EVEN)));
-    const own = ownCost(i, corner, best, expected, costs);
-    const good = 2 ** (-Math.max(0, own - GOOD_COST) / HALVES);
-    const astray = Math.max(0, apart(at, alike.places[i] as SheetPlace) - ASTRAY_MM) / ASTRAY_HALVES_MM;
-    return { point, at, sure: (alone * good) / (1 + astray * astray), corner };
+    const odds = oddsOf({
+      lead: Math.min(...others.map(plainCost)) - plainCost(best),
+      own: ownCost(i, corner, best, expected, costs),
+      astray: apart(at, alike.places[i] as SheetPlace),
+      lines: expected.lines.filter(({ from, to }) => from === i || to === i).length,
+    });
+    if (odds < LEAST_ODDS) return { point, at: null, sure: 0, corner: null };
+    return { point, at, sure: 1 / (1 + Math.exp(DOUBT - odds)), corner };
   });
+}
+
+function oddsOf(seen: {
+  readonly lead: number;
+  readonly own: number;
+  readonly astray: number;
+  readonly lines: number;
+}): number {
+  const within = (value: number, [least, most]: readonly [number, number]) => Math.max(least, Math.min(most, value));
+  return (
+    ODDS.all +
+    ODDS.perLead * within(seen.lead, LEAD) +
+    ODDS.perOwn * within(seen.own, OWN) +
+    ODDS.perAstray * Math.log1p(Math.min(ASTRAY_MOST_MM, seen.astray)) +
+    (seen.lines === 0 ? ODDS.noLine : seen.lines === 1 ? ODDS.oneLine : 0)
+  );
 }
 
 function withPrice(match: Match): Match {
@@ -95,25 +128,11 @@ function linesCost(point: number, corner: number, match: Match, expected: Expect
   return sum;
 }
 
-/** How much dearer the next best corner is for one point, all others staying where they are. */
-function leadOf(
-  point: number,
-  best: Match,
-  expected: ExpectedDrawing,
-  costs: MatchCosts,
-  corners: readonly PencilCorner[],
-): number {
-  const here = best.corners[point] as number;
-  const at = (corners[here] as PencilCorner).at;
-  const cost = (corner: number) =>
-    costs.point(point, corner, best.way) + linesCost(point, corner, best, expected, costs);
-  const now = cost(here);
-  let lead = costs.missing - now + linesCost(point, here, best, expected, costs) / 2 + costs.missing;
-  corners.forEach((corner, k) => {
-    if (k === here || apart(corner.at, at) <= SAME_MM || best.corners.includes(k)) return;
-    lead = Math.min(lead, cost(k) - now);
-  });
-  return lead;
+/** The cheapest matches of the few ways that fit best. */
+function bestOfEachWay(found: readonly Match[]): readonly Match[] {
+  const ways = new Map<Way, Match>();
+  for (const match of found) if (ways.size < BEST_WAYS && !ways.has(match.way)) ways.set(match.way, match);
+  return [...ways.values()];
 }
 
 /** The way a match itself shows: each place moved as the points round it were. */

@@ -24,7 +24,7 @@ const replace = vi.hoisted(() => vi.fn());
 vi.mock("next/navigation", () => ({ useRouter: () => ({ replace }) }));
 
 const shown = { picture: new Blob(["p"], { type: "image/jpeg" }), width: 100, height: 130, scale: 20 };
-const FOUND: Answer = { kind: "sheet", code, residualMm: 0.06, seen: 8, doubts: [], shown };
+const FOUND: Answer = { kind: "sheet", code, residualMm: 0.06, seen: 8, shown };
 
 /** Answers as the worker would, from a list; notes what it was asked. */
 function workerThat(answers: readonly Answer[]): { readonly asked: ToWorker[] } {

@@ -28,10 +28,7 @@ const [first = "", second = "", third = ""] = exercise.task.marks;
 
 function drawn(states: Parameters<typeof readAs>[2] = {}): CheckedDrawing {
   if (!sheet) throw new Error("The sheet has no layout.");
-  return newDrawing(exercise, sheet, readAs(exercise, sheet, states), "data:image/jpeg;base64,AA", {
-    residualMm: 0.05,
-    doubts: [],
-  });
+  return newDrawing(exercise, sheet, readAs(exercise, sheet, states), "data:image/jpeg;base64,AA", 0.05);
 }
 
 describe("places of a sheet", () => {
@@ -187,7 +184,7 @@ describe("the grade of a drawing", () => {
     // Similar triangles: the floor at the depth rises to h depth / (D + depth).
     const backWallFootZ = (viewer.eyeHeight * depth) / (viewer.distance + depth);
     const read = readAs(other, its, {}, { horizonZ: viewer.eyeHeight, backWallFootZ });
-    const drawing = newDrawing(exercise, its, read, "data:image/jpeg;base64,AA", { residualMm: null, doubts: [] });
+    const drawing = newDrawing(exercise, its, read, "data:image/jpeg;base64,AA", null);
     expect(gradeDrawing(exercise, drawing).grade.score).toBeCloseTo(100, 6);
     expect(gradeDrawing(exercise, { ...drawing, ownEye: null }).grade.score).toBeLessThan(90);
   });

@@ -20,6 +20,7 @@ export function readAs(
     box: { left: 20, top: 20, right: 180, bottom: 120 },
     picture: new Blob(["pixels"], { type: "image/jpeg" }),
     ownEye,
+    doubts: [],
     reading: {
       lines: [],
       corners: [],

@@ -23,7 +23,7 @@ export async function readPage({ worker, find, store }: Desk, id: string, file: 
     return answer.kind === "opened"
       ? unread("No sheet was looked for in it.", "Read it once more.", photo)
       : unread(answer.say, answer.remedy, photo);
-  const { code, residualMm, doubts } = answer;
+  const { code, residualMm } = answer;
   step("Finding its homework");
   const found = await find(code);
   if (found.kind !== "set") return notSet(found, code, photo);
@@ -43,7 +43,7 @@ export async function readPage({ worker, find, store }: Desk, id: string, file: 
     copy: code.copy,
     ...matchPage(works, code.copy, students),
     name: URL.createObjectURL(name.picture),
-    drawing: newDrawing(exercise, sheet, read, URL.createObjectURL(read.picture), { residualMm, doubts }),
+    drawing: newDrawing(exercise, sheet, read, URL.createObjectURL(read.picture), residualMm),
     late: false,
     rank: 0,
     sending: false,
