@@ -25,8 +25,8 @@ const ODDS = { all: 2.87, perLead: 0.34, perOwn: -0.89, perAstray: -2.5, noLine:
 const LEAD = [-2, 6] as const;
 const OWN = [-4, 8] as const;
 const ASTRAY_MOST_MM = 15;
-/** Readings of lower odds than three to two are not given at all. */
-const LEAST_ODDS = Math.log(1.5);
+/** Readings that are likelier wrong than right are not given at all: the logarithm of even odds. */
+const LEAST_ODDS = 0;
 /** Readings must be right seven times in eight, about, not to be doubtful: so much is taken off their odds. */
 const DOUBT = 1.6;
 /** How far around a point the others' displacements speak for its own, millimetres. */

@@ -45,6 +45,16 @@ describe("the corners of a drawing", () => {
     expect(kinds).toEqual(["end", "end", "end", "end", "end", "end"]);
   });
 
+  it("are the end of a line as well, where a letter's stroke stands just past it", () => {
+    const nosing = line([0, 0], [30, 0]);
+    const letter = line([31.5, -2], [31.5, 2]);
+    const ends = findCorners([nosing, letter]).filter(({ kind, lines }) => kind === "end" && lines.includes(0));
+    expect(ends.map(({ at }) => at)).toEqual([
+      [0, 0],
+      [30, 0],
+    ]);
+  });
+
   it("take a cross that was seen where one of its strokes was lost", () => {
     const corners = findCorners([line([8, 8], [12, 12])], [{ at: [10, 10], clear: 1 }]);
     expect(corners.filter(({ kind }) => kind === "crossing")).toEqual([{ at: [10, 10], lines: [0], kind: "crossing" }]);
