@@ -116,7 +116,7 @@ module.exports = {
     },
     {
       name: "route-keeps-to-itself",
-      comment: "A route folder is its own; what several share stands in app/_sheet or app/_parts.",
+      comment: "A route folder is its own; what several share stands in app/_sheet, app/_photo or app/_parts.",
       severity: "error",
       from: { path: "^app/([^/_][^/]*)/" },
       to: { path: "^app/[^/_][^/]*/", pathNot: "^app/$1/" },

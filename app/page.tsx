@@ -6,6 +6,7 @@ import { NextStep } from "./_home/next-step";
 import { Standing } from "./_home/standing";
 import { UnitList } from "./_home/unit-list";
 import { readCourse } from "./_parts/course/course";
+import { SendIfWaiting } from "./_parts/hand-ins/send-if-waiting";
 import { LookSwitch } from "./_parts/look/look-switch";
 import "./_home/home.css";
 
@@ -35,12 +36,17 @@ export default async function Home() {
             is on the paper and what that means on the stage, and learn why.
           </p>
           <NextStep catalogue={catalogue} />
+          <SendIfWaiting />
           <p className="cover-note">
             Nothing to sign up for. Your work stays in this browser. In a class?{" "}
             <Link href="/class" className="plain-link" prefetch={false}>
               Class
             </Link>{" "}
-            has its homework. Teaching?{" "}
+            has its homework. Drawn one on paper?{" "}
+            <Link href="/check" className="plain-link" prefetch={false}>
+              Check
+            </Link>{" "}
+            marks it from a photograph. Teaching?{" "}
             <Link href="/draft" className="plain-link" prefetch={false}>
               Draft
             </Link>{" "}

@@ -25,10 +25,9 @@ const WIDEST_MM = 260;
 /** White paper under the lowest lettering, millimetres. */
 const FOOT_MM = 1.5;
 
-/** The whole drawing: the true set in red under the student's own, with every error. */
-type Props = {
-  readonly paper: SetRoom;
-  readonly grade: Grade;
+type Result = { readonly paper: SetRoom; readonly grade: Grade };
+
+type Props = Result & {
   /** What the drawing is called to those who do not see it; left out, it is the reader's own. */
   readonly label?: string;
   /** The part of the drawing to be seen, metres; left out, all of it. */
@@ -37,14 +36,39 @@ type Props = {
   readonly children?: ReactNode;
 };
 
+/** The whole drawing: the true set in red under the student's own, with every error. */
 export function ResultDrawing({ paper, grade, label, part, children }: Props) {
   const plane = planeOf(paper.exercise);
+  const { list, bounds, scaleRatio } = useResultLines({ paper, grade });
+  const { left, right } = paper.bounds[plane];
+  return (
+    <StillDrawing
+      list={list}
+      bounds={part ?? bounds}
+      scaleRatio={scaleRatio}
+      pxPerMm={part ? (PX_PER_MM * (right - left)) / (part.right - part.left) : PX_PER_MM}
+      linePxPerMm={part ? CLOSE_LINES * PX_PER_MM : PX_PER_MM}
+      label={
+        label ??
+        `${plane === "plan" ? "The plan as you read it" : "Your whole drawing"}, with the true places in red. The table tells each error.`
+      }
+    >
+      <ResultMarks grade={grade} scaleRatio={scaleRatio} />
+      {children}
+    </StillDrawing>
+  );
+}
+
+/** The lines of a result, the room that they take, metres, and the scale that they are laid out for. */
+export function useResultLines({ paper, grade }: Result) {
+  const plane = planeOf(paper.exercise);
   const { truth } = paper;
-  const bounds = paper.bounds[plane];
+  const whole = paper.bounds[plane];
   const room = useMemo(() => {
     return { ...paper, exercise: { ...paper.exercise, scaleRatio: shownRatio(paper) } };
   }, [paper]);
   const { exercise } = room;
+  const { scaleRatio } = exercise;
   const list = useMemo(() => {
     const given = places(exercise.task.given, truth);
     const all = places([...exercise.task.given, ...exercise.task.marks], truth);
@@ -57,30 +81,22 @@ export function ResultDrawing({ paper, grade, label, part, children }: Props) {
     ];
     return plane === "plan" ? [...lines, ...nameCorners(room, all, lines)] : lines;
   }, [room, exercise, plane, truth, grade]);
-  const { scaleRatio } = exercise;
-  const foot = displayBounds(list, scaleRatio)?.[1] ?? bounds.bottom;
-  return (
-    <StillDrawing
-      list={list}
-      bounds={part ?? { ...bounds, bottom: Math.min(bounds.bottom, foot - (FOOT_MM * scaleRatio) / 1000) }}
-      scaleRatio={scaleRatio}
-      pxPerMm={part ? (PX_PER_MM * (bounds.right - bounds.left)) / (part.right - part.left) : PX_PER_MM}
-      linePxPerMm={part ? CLOSE_LINES * PX_PER_MM : PX_PER_MM}
-      label={
-        label ??
-        `${plane === "plan" ? "The plan as you read it" : "Your whole drawing"}, with the true places in red. The table tells each error.`
-      }
-    >
-      {grade.marks.map((mark) => (
-        <g key={mark.point}>
-          <PlainLine from={mark.at} to={mark.true} scaleRatio={scaleRatio} className="off-line" />
-          <TrueMark at={mark.true} scaleRatio={scaleRatio} />
-          <OwnMark at={mark.at} scaleRatio={scaleRatio} />
-        </g>
-      ))}
-      {children}
-    </StillDrawing>
-  );
+  const bounds = useMemo((): Bounds => {
+    const foot = displayBounds(list, scaleRatio)?.[1] ?? whole.bottom;
+    return { ...whole, bottom: Math.min(whole.bottom, foot - (FOOT_MM * scaleRatio) / 1000) };
+  }, [list, whole, scaleRatio]);
+  return { list, bounds, scaleRatio };
+}
+
+/** Every mark of a result with the true place, and a line between the two. */
+export function ResultMarks({ grade, scaleRatio }: Pick<Result, "grade"> & { readonly scaleRatio: number }) {
+  return grade.marks.map((mark) => (
+    <g key={mark.point}>
+      <PlainLine from={mark.at} to={mark.true} scaleRatio={scaleRatio} className="off-line" />
+      <TrueMark at={mark.true} scaleRatio={scaleRatio} />
+      <OwnMark at={mark.at} scaleRatio={scaleRatio} />
+    </g>
+  ));
 }
 
 /** Stage metres to the millimetres of paper that the drawing is laid out in. */

@@ -8,10 +8,15 @@ import type { SetRoom } from "./set-room";
 import "./result-table.css";
 import { errorCells } from "./result-words";
 
-/** Every mark: how far off on the paper, what that is on the stage, its score. */
-type Props = { readonly paper: Pick<SetRoom, "exercise" | "points">; readonly grade: Grade };
+type Props = {
+  readonly paper: Pick<SetRoom, "exercise" | "points">;
+  readonly grade: Grade;
+  /** What the habits are called; left out, they have no column. */
+  readonly habitNames?: Readonly<Record<string, string>>;
+};
 
-export function ResultTable({ paper: { exercise, points }, grade }: Props) {
+/** Every mark: how far off on the paper, what that is on the stage, the habit that explains it, its score. */
+export function ResultTable({ paper: { exercise, points }, grade, habitNames }: Props) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keys
     <section className="result-table" aria-label="Table of marks" tabIndex={0}>
@@ -23,6 +28,7 @@ export function ResultTable({ paper: { exercise, points }, grade }: Props) {
             <th scope="col">Allowed</th>
             <th scope="col">Depth or height</th>
             <th scope="col">Across</th>
+            {habitNames && <th scope="col">Habit</th>}
             <th scope="col">Score</th>
           </tr>
         </thead>
@@ -37,6 +43,7 @@ export function ResultTable({ paper: { exercise, points }, grade }: Props) {
                 <td>{mark.toleranceMm.toFixed(1)} mm</td>
                 <td>{depth}</td>
                 <td>{across}</td>
+                {habitNames && <td>{sayHabit(mark.habit, grade, habitNames)}</td>}
                 <td>{Math.round(mark.score)}</td>
               </tr>
             );
@@ -45,4 +52,11 @@ export function ResultTable({ paper: { exercise, points }, grade }: Props) {
       </table>
     </section>
   );
+}
+
+/** A habit that the set of marks claims by its name; one that only this mark speaks for as a question. */
+function sayHabit(habit: string | null, { habits }: Grade, names: Readonly<Record<string, string>>): string {
+  if (habit === null) return "";
+  const name = names[habit] ?? habit;
+  return habits.some(({ id }) => id === habit) ? name : `${name}?`;
 }

@@ -4,6 +4,7 @@ import "./gradebook.css";
 const PATHS = [
   ["", "The class"],
   ["/gradebook", "Gradebook"],
+  ["/pile", "A pile of drawings"],
   ["/teach-again", "Teach again"],
   ["/live", "Everyone places it"],
 ] as const;

@@ -63,6 +63,11 @@ function Work({ work }: { readonly work: DueWork }) {
             >
               {item.handedIn === 0 ? "Draw it" : work.released ? "See it" : "Open it"}
             </PressLink>
+            {item.attemptsLeft !== 0 && (
+              <PressLink href={`/check?homework=${item.itemId}`} weight="small">
+                From a photograph
+              </PressLink>
+            )}
             {item.openHandIn !== null && (
               <PressLink href={`/class/${work.classId}/drawing/${item.openHandIn}`} weight="small">
                 Remarks

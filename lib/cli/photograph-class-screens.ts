@@ -25,6 +25,7 @@ export const CLASS_SCREENS: readonly Screen[] = [
   },
   { name: "class-8-live", show: showMarks },
   { name: "class-9-phone", show: (page, drawn) => as(page, drawn.student, `/live/${drawn.voteCode}`) },
+  { name: "class-10-pile", show: (page, drawn) => as(page, drawn.teacher, `/class/${drawn.classId}/pile`) },
 ];
 
 async function as(page: Page, cookies: readonly string[], path: string): Promise<void> {

@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { isAbsolute, join } from "node:path";
 import { type BrowserContext, chromium } from "@playwright/test";
 import { findChromium } from "./find-chromium.mjs";
+import { CHECK_SCREENS } from "./photograph-check-screens";
 import { type DrawnClass, drawClass } from "./photograph-class";
 import { CLASS_SCREENS } from "./photograph-class-screens";
 import { SCREENS, type Screen } from "./photograph-screens";
@@ -24,7 +25,7 @@ const SIZES = [
 
 const LIGHTS = ["paper", "dark"] as const;
 
-const EVERY_SCREEN = [...SCREENS, ...CLASS_SCREENS];
+const EVERY_SCREEN = [...SCREENS, ...CHECK_SCREENS, ...CLASS_SCREENS];
 
 /** The README's pictures: the screen, the size it is shown at, and its file. */
 const README_PICTURES: readonly (readonly [screen: string, size: string, file: string])[] = [
@@ -39,6 +40,7 @@ const README_PICTURES: readonly (readonly [screen: string, size: string, file: s
   ["demonstrate-1-line", "projector", "demonstrate"],
   ["demonstrate-3-notes", "laptop", "notes"],
   ["sheet", "laptop", "sheet"],
+  ["check-3-result", "laptop", "check"],
   ["class-5-gradebook", "laptop", "gradebook"],
   ["class-6-drawing", "laptop", "drawing"],
   ["class-7-teach-again", "laptop", "teach-again"],

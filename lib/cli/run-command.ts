@@ -5,6 +5,7 @@ import { construct } from "./verb-construct";
 import { DRAW_USAGE, draw } from "./verb-draw";
 import { generate } from "./verb-generate";
 import { grade } from "./verb-grade";
+import { READ_USAGE, read } from "./verb-read";
 import { truth } from "./verb-truth";
 import { validate } from "./verb-validate";
 
@@ -52,6 +53,15 @@ const VERBS: ReadonlyMap<string, Verb> = new Map<string, Verb>([
       does: "a new exercise; the same seed gives the same one",
       options: ["unit", "level", "seed"],
       run: generate,
+    },
+  ],
+  [
+    "read",
+    {
+      usage: READ_USAGE,
+      does: "the pencil marks on a photographed sheet, as a marks file: --out",
+      options: ["out"],
+      run: read,
     },
   ],
 ]);

@@ -109,9 +109,9 @@ const task = strict({
   strictness: z.enum(STRICTNESSES).optional(),
 });
 
-const SCALE_FORMS = `${FOOT_SCALES.join(", ")} or 1:N`;
+export const SCALE_FORMS = `${FOOT_SCALES.join(", ")} or 1:N`;
 
-export const scale = z
+const scale = z
   .string()
   .refine((written) => sheetScaleRatio(written) !== null, { error: `must be a scale | write one of ${SCALE_FORMS}` })
   .meta({ description: SCALE_FORMS });

@@ -1,5 +1,7 @@
 import { z } from "zod";
-import { scale, version } from "./exercise-schema";
+import { sheetScales } from "../sheet/choose-scale";
+import { SCALE_FORMS, version } from "./exercise-schema";
+import { sheetScaleRatio } from "./limits";
 import { POINTING_DEVICES } from "./marks";
 import { list, name, strict, text } from "./schema-parts";
 
@@ -15,6 +17,14 @@ const mark = strict({
   point: text,
   at: z.tuple([coordinate, coordinate], { error: "must be a place | two finite numbers, metres" }),
   with: z.enum(POINTING_DEVICES).optional(),
+});
+
+/** Practice sheets are printed at scales between the usual ones as well. */
+const PRINTED: ReadonlySet<string> = new Set(
+  [...sheetScales("ft-in"), ...sheetScales("m")].map(({ written }) => written),
+);
+const scale = z.string().refine((written) => sheetScaleRatio(written) !== null || PRINTED.has(written), {
+  error: `must be a scale | write one of ${SCALE_FORMS}, or what the sheet says`,
 });
 
 /** The form of a set of marks. */

@@ -82,6 +82,8 @@ test("what another site has a browser send is refused, and so is too much, and w
 });
 
 test("a forged address does not help a guesser, and only someone at the server begins without the word", async () => {
+  // Sixty passwords are digested.
+  test.slow();
   const word = /asks for this word: ([A-Z]{6})/;
   await fetch(`${server.address}/class`);
   const [, right = ""] = word.exec(server.said()) ?? [];
@@ -106,6 +108,8 @@ test("a forged address does not help a guesser, and only someone at the server b
 });
 
 test("behind a proxy that was named, addresses count as it says, and cookies travel by https only", async () => {
+  // Sixty passwords are digested.
+  test.slow();
   const behind = await serveClass({ PLASTERLINE_PROXY: "127.0.0.1" });
   await fetch(`${behind.address}/class`);
   const [, word = ""] = /asks for this word: ([A-Z]{6})/.exec(behind.said()) ?? [];

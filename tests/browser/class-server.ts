@@ -8,6 +8,7 @@ import { waitForAnswer } from "@/lib/cli/wait-for-answer.mjs";
 export type ClassServer = {
   readonly address: string;
   readonly folder: string;
+  readonly pid: number;
   /** What it has printed so far. */
   readonly said: () => string;
   readonly close: () => Promise<void>;
@@ -44,7 +45,7 @@ export async function serveClass(env: Readonly<Record<string, string>> = {}, giv
     clearTimeout(patience);
     if (given === undefined) rmSync(folder, { recursive: true, force: true });
   };
-  return { address, folder, said: () => said, close };
+  return { address, folder, pid: server.pid ?? 0, said: () => said, close };
 }
 
 /** Sends a form as a page of the server would, with what else a test wants to say. */

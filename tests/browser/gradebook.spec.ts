@@ -33,7 +33,7 @@ test.beforeAll(async () => {
   const [wim, tess] = [people.Wim.memberId, people.Tess.memberId];
   await putDrawnClass(store, classId, [
     { id: "w1", memberId: wim, item: "floor", receivedAt: IN_TIME, habit: "plan-depth" },
-    { id: "w2", memberId: wim, item: "floor", receivedAt: LATE, offMm: [0.3, 0.2] },
+    { id: "w2", memberId: wim, item: "floor", receivedAt: LATE, madeAt: IN_TIME, offMm: [0.3, 0.2] },
     { id: "t1", memberId: tess, item: "floor", receivedAt: IN_TIME, offMm: [2.5, 2] },
     { id: "t2", memberId: tess, item: "lamps", receivedAt: IN_TIME, habit: "plan-depth" },
     { id: "n1", memberId: people.Noor.memberId, item: "floor", receivedAt: IN_TIME, offMm: [-2, 3] },
@@ -138,7 +138,16 @@ test("a teacher reads the gradebook, changes a score and takes it back, excuses,
   await expect(rows.nth(2)).toContainText("missing");
   await expectNothingFound(page);
 
+  // Both clocks are shown beside late work, and one press has it count as in time.
   await page.getByRole("button", { name: /^Wim, Points on the floor/ }).click();
+  await expect(page.getByText(/made .* by the student’s own clock, received .*\.$/)).toBeVisible();
+  await expect(page.getByLabel("Reason to count it as in time")).toHaveValue(/^Made before it was due/);
+  await expectNothingFound(page);
+  await page.getByRole("button", { name: "Count as in time" }).click();
+  await expect(rows.nth(2)).toContainText("counted as in time: Made before it was due");
+  await expect(rows.nth(2)).not.toContainText("late;");
+  await page.getByRole("button", { name: "Count as late" }).click();
+  await expect(rows.nth(2)).toContainText("late; 2 attempts");
   await page.getByLabel("Score by hand, 0 to 100").fill("62,5");
   await page.getByRole("button", { name: "Let this score count" }).click();
   await expect(page.locator(".complaint").filter({ hasText: "Write the reason" })).toBeVisible();
@@ -176,7 +185,11 @@ test("a teacher reads the gradebook, changes a score and takes it back, excuses,
   expect(text).toContain("Name,Number,Weighted mean,Week one: Points on the floor");
   expect(text).toContain("\r\n'=Noor,,,,excused");
   const results = await page.request.get(`${server.address}/api/class/gradebook?classId=${classId}&form=results`);
-  expect(await results.text()).toMatch(/^sourcedId,status,dateLastModified,lineItemSourcedId,studentSourcedId,/);
+  expect(results.headers()["content-type"]).toBe("application/zip");
+  const archive = (await results.body()).toString("utf8");
+  expect(archive).toMatch(/^PK/);
+  for (const part of ["manifest.csv", "file.results,bulk", "lineItems.csv", "results.csv", "lineItemSourcedId,student"])
+    expect(archive).toContain(part);
 
   await page.getByLabel("How strictly").selectOption("drafted");
   await page.getByRole("button", { name: "See what would change" }).click();
@@ -200,7 +213,8 @@ test("a teacher draws on a student's work in red, and the student alone sees it"
   await expect(page.getByText("A habit shows: ")).toBeVisible();
   await expectNothingFound(page);
   const sheet = page.locator(".work-drawing");
-  const box = await sheet.locator("svg").boundingBox();
+  await page.locator("#work[transform]").waitFor();
+  const box = await sheet.boundingBox();
   if (!box) throw new Error("There is a drawing.");
   await page.mouse.move(box.x + box.width * 0.4, box.y + box.height * 0.5);
   await page.mouse.down();
@@ -211,9 +225,32 @@ test("a teacher draws on a student's work in red, and the student alone sees it"
   const drawn = await page.locator(".red-pencil").boundingBox();
   expect(Math.abs((drawn?.x ?? 0) - (box.x + box.width * 0.4))).toBeLessThan(4);
   expect(Math.abs((drawn?.y ?? 0) - (box.y + box.height * 0.5))).toBeLessThan(4);
+  // The habit is named beside every mark that it explains.
+  const habits = page.getByRole("region", { name: "Table of marks" }).locator("tbody td:nth-child(6)");
+  expect((await habits.allTextContents()).filter((words) => words !== "").length).toBeGreaterThan(1);
+  await page.getByLabel("Mark", { exact: true }).selectOption({ index: 1 });
   await page.getByRole("button", { name: "Ring it" }).click();
   await page.getByRole("button", { name: "Ring it" }).click();
   await expect(page.locator(".red-pencil")).toHaveCount(3);
+
+  // Keys bring it closer, move it and show it whole; a line drawn from close by is as fine as the hand was.
+  const size = async () => page.locator("#work").evaluate((group) => group.getBoundingClientRect().width);
+  const left = async () => page.locator("#work").evaluate((group) => group.getBoundingClientRect().left);
+  const whole = await size();
+  await sheet.focus();
+  for (let i = 0; i < 3; i++) await page.keyboard.press("+");
+  await expect.poll(size).toBeGreaterThan(3 * whole);
+  const from = await left();
+  await page.keyboard.press("ArrowRight");
+  await expect.poll(left).toBeLessThan(from - 30);
+  await page.keyboard.press("0");
+  await expect.poll(size).toBeCloseTo(whole, 0);
+  // The wheel moves the page until one has gone closer.
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await page.mouse.wheel(0, 200);
+  await expect.poll(() => page.evaluate(() => window.scrollY)).toBeGreaterThan(50);
+  expect(await size()).toBeCloseTo(whole, 0);
+  await page.evaluate(() => window.scrollTo(0, 0));
   await page.getByRole("button", { name: "Take back the last line" }).click();
   await page.getByLabel("Words").fill("Look where the depth comes from.");
   await page.getByRole("button", { name: "Keep lines and words" }).click();
@@ -227,6 +264,10 @@ test("a teacher draws on a student's work in red, and the student alone sees it"
   await expect(wim.getByText("Look where the depth comes from.")).toBeVisible();
   await expect(wim.locator(".red-pencil")).toHaveCount(2);
   await expect(wim.getByRole("button", { name: "Ring it" })).toHaveCount(0);
+  await wim.getByRole("button", { name: "Closer" }).click();
+  await expect(wim.locator(".work-drawing[data-close]")).toHaveCount(1);
+  await wim.getByRole("button", { name: "Whole" }).click();
+  await expect(wim.locator(".work-drawing[data-close]")).toHaveCount(0);
   await expectNoSideways(wim);
   await expectNothingFound(wim);
 
@@ -239,7 +280,8 @@ test("a teacher draws on a student's work in red, and the student alone sees it"
     await browser.newContext({ viewport: PHONE, hasTouch: true, storageState: await page.context().storageState() })
   ).newPage();
   await touch.goto(`${server.address}/class/${classId}/drawing/t1`);
-  const small = await touch.locator(".work-drawing svg").boundingBox();
+  await touch.locator("#work[transform]").waitFor();
+  const small = await touch.locator(".work-drawing").boundingBox();
   if (!small) throw new Error("There is a drawing.");
   const finger = await touch.context().newCDPSession(touch);
   const [x, y] = [small.x + small.width / 3, small.y + small.height / 2];
@@ -252,6 +294,21 @@ test("a teacher draws on a student's work in red, and the student alone sees it"
   expect((await touch.locator(".red-pencil").boundingBox())?.height).toBeGreaterThan(40);
   expect(await touch.evaluate(() => window.scrollY)).toBe(0);
   await expectNoSideways(touch);
+  // A second finger lets go of the line that the first began, and the two bring the drawing closer.
+  const spread = (apart: number) => ({
+    touchPoints: [
+      { x: x - apart, y, id: 0 },
+      { x: x + apart, y, id: 1 },
+    ],
+  });
+  await finger.send("Input.dispatchTouchEvent", { type: "touchStart", touchPoints: [{ x: x - 20, y, id: 0 }] });
+  await finger.send("Input.dispatchTouchEvent", { type: "touchMove", touchPoints: [{ x: x - 20, y: y + 1, id: 0 }] });
+  await finger.send("Input.dispatchTouchEvent", { type: "touchStart", ...spread(20) });
+  for (let apart = 25; apart <= 60; apart += 5)
+    await finger.send("Input.dispatchTouchEvent", { type: "touchMove", ...spread(apart) });
+  await finger.send("Input.dispatchTouchEvent", { type: "touchEnd", touchPoints: [] });
+  await expect(touch.locator(".work-drawing[data-close]")).toHaveCount(1);
+  await expect(touch.locator(".red-pencil")).toHaveCount(1);
   await touch.getByRole("button", { name: "Take all back" }).click();
   await expect(touch.locator(".red-pencil")).toHaveCount(0);
 
@@ -272,6 +329,7 @@ test("a teacher draws on a student's work in red, and the student alone sees it"
     ["weights", { classId, homework: [], items: [] }],
     ["criterion", { ...place, criterion: "Line quality", points: 5 }],
     ["remark", { handInId: "w1", words: "", strokes: [] }],
+    ["count-in-time", { handInId: "w2", reason: "Mine." }],
     ["regrade", { classId, homeworkId: "week-one", strictness: "as-set", exercises: "as-set" }],
   ] as const)
     for (const cookie of ["", cookies.Wim ?? ""])

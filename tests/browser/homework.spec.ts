@@ -8,6 +8,7 @@ import { courseExercise, toPage, truePlaces } from "./drive";
 const PHONE = { width: 390, height: 844 };
 const WCAG = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
 const exercise = courseExercise("square-and-parallel");
+const floor = courseExercise("points-on-the-floor");
 const SHOTS = process.env.PLASTERLINE_SHOTS;
 
 let server: ClassServer;
@@ -15,6 +16,22 @@ test.beforeAll(async () => {
   server = await serveClass();
 });
 test.afterAll(async () => server.close());
+
+/** A change that a form would send. */
+const CHANGE = {
+  title: "Mine",
+  items: [{ source: "variant", unit: "floor", level: 1, weight: 1 }],
+  dueAt: null,
+  attempts: 0,
+  counts: "best",
+  feedback: "at-once",
+  strictness: null,
+  hints: "allowed",
+  weight: 1,
+  criteria: [],
+  toWhom: { kind: "all" },
+  agreed: { hides: 0, seal: null },
+};
 
 async function expectSound(page: Page, name: string) {
   if (SHOTS) await page.screenshot({ path: `${SHOTS}/${name}.png`, fullPage: true });
@@ -188,6 +205,7 @@ test("a teacher sets homework, two students do it, one of them offline for a whi
       "reuse-homework",
       { homeworkId: homeworkPage.split("/").at(-1), classId: classPage.split("/").at(-1), dueAt: null },
     ],
+    ["change-homework", { homeworkId: homeworkPage.split("/").at(-1), ...CHANGE }],
     ["archive-homework", { homeworkId: homeworkPage.split("/").at(-1), archived: true }],
     ["homework-terms", { homeworkId: homeworkPage.split("/").at(-1), memberId, dueAt: null, excused: true }],
     ["class-list", { classId: classPage.split("/").at(-1), text: "Jo", put: true }],
@@ -242,4 +260,114 @@ test("a teacher sets homework, two students do it, one of them offline for a whi
   }
   expect(seen[0]).not.toBe(seen[1]);
   expect(server.said()).not.toMatch(/Wim|Tess|Noor|Week one/);
+});
+
+test("a teacher changes homework that is set, and nothing that was handed in is lost", async ({ browser }) => {
+  test.setTimeout(240_000);
+  const teacher = await (await browser.newContext()).newPage();
+  await teacher.goto(`${server.address}/class`);
+  await teacher.getByLabel("E-mail address").fill(TEACHER.email);
+  await teacher.getByLabel("Password").fill(TEACHER.password);
+  await teacher.getByRole("button", { name: "Sign in" }).click();
+  await teacher.getByLabel("Name of the class").fill("Second year, Friday");
+  await teacher.getByRole("button", { name: "Make the class" }).click();
+  const code = (await teacher.locator(".class-code").textContent()) ?? "";
+  const classPage = teacher.url();
+  const mia = await joinClass(browser, code, "Mia");
+  await teacher.getByRole("link", { name: "Set homework" }).click();
+  await teacher.getByLabel("Title").fill("Week one");
+  await teacher.locator("summary", { hasText: /^Walls/ }).click();
+  await teacher.getByRole("checkbox", { name: exercise.title }).check();
+  await teacher
+    .locator("summary", { hasText: /^Points on the floor|^The floor|floor/i })
+    .first()
+    .click();
+  await teacher.getByRole("checkbox", { name: floor.title, exact: true }).check();
+  await teacher.getByLabel("Due", { exact: true }).fill(inMinutes(60));
+  await teacher.getByRole("button", { name: "Set it", exact: true }).click();
+  await expect(teacher.getByRole("heading", { name: "Week one" })).toBeVisible();
+  const homeworkPage = teacher.url();
+
+  // Mia draws one of the two; the other waits in her browser, and is sent from the first page of all.
+  const draw = async (drawn: Exercise) => {
+    await mia.goto(`${server.address}/class`);
+    await mia.locator(".class-row", { hasText: drawn.title }).getByRole("link", { name: "Draw it" }).click();
+    await mia.locator(".sheet[data-opened=true]").waitFor();
+    await drawAll(mia, true, drawn);
+    await expect(mia.locator(".result-number")).toHaveText(/^(9\d|100)$/);
+  };
+  await draw(exercise);
+  await expect(mia.locator("[data-handed-in]")).toContainText("Handed in at");
+  await mia.route("**/api/class/hand-in", (route) => route.abort());
+  await draw(floor);
+  await expect(mia.getByText("Kept here; will be sent").first()).toBeVisible();
+  await mia.goto(server.address);
+  await expect(mia.getByText(`Not handed in yet: ${floor.title}.`)).toBeVisible();
+  await expectSound(mia, "home-waiting-phone");
+  await mia.unroute("**/api/class/hand-in");
+  await mia.getByRole("button", { name: "Send now" }).click();
+  await expect(mia.getByText("Handed in just now: 1 exercise of your homework.")).toBeVisible();
+  await mia.reload();
+  await mia.getByRole("heading", { name: "Your work" }).waitFor();
+  await expect(mia.getByText(/Handed in just now|Not handed in yet/)).toHaveCount(0);
+
+  // Another title and an earlier date: what came in is late by it, both clocks are shown, and one press excuses it.
+  await teacher.goto(homeworkPage);
+  await expect(teacher.locator("[data-handed-in]")).toContainText("2 of 2");
+  await teacher.getByRole("link", { name: "Change it" }).click();
+  await expect(teacher.getByLabel("Title")).toHaveValue("Week one");
+  await expect(teacher.getByLabel("Due", { exact: true })).not.toHaveValue("");
+  await expect(teacher.getByRole("list", { name: "Chosen" }).getByRole("listitem")).toHaveCount(2);
+  await expectSound(teacher, "change-homework");
+  await teacher.getByLabel("Title").fill("Week one, again");
+  await teacher.getByLabel("Due", { exact: true }).fill(inMinutes(-30));
+  await teacher.getByRole("button", { name: "Change it" }).click();
+  await expect(teacher.getByRole("heading", { name: "Week one, again" })).toBeVisible();
+  await expect(teacher.locator("[data-handed-in]")).toContainText("late");
+  await expect(teacher.getByText(/made .* by the student’s own clock, received .*\.$/)).toHaveCount(2);
+  await expectSound(teacher, "late-laptop");
+  for (const title of [exercise.title, floor.title])
+    await teacher.getByRole("button", { name: `Count as in time: Mia, ${title}` }).click();
+  await expect(teacher.getByText("Counted as in time: Excused by the teacher.")).toHaveCount(2);
+  await expect(teacher.locator("[data-handed-in]")).not.toContainText("late");
+  await mia.goto(`${server.address}/class`);
+  await expect(mia.getByText(", late")).toHaveCount(0);
+
+  // An exercise with a drawing goes only once its number was said and agreed to, and comes back with it.
+  await teacher.getByRole("link", { name: "Change it" }).click();
+  await teacher.getByRole("button", { name: `Take out ${floor.title}` }).click();
+  await expect(teacher.getByText("1 drawing would be hidden")).toBeVisible();
+  await teacher.getByRole("button", { name: "Change it" }).click();
+  await expect(teacher.getByRole("heading", { name: "Nothing is changed yet" })).toBeFocused();
+  await expect(teacher.getByText("1 drawing that was handed in would be hidden")).toBeVisible();
+  await expectSound(teacher, "agree-laptop");
+  await teacher.setViewportSize(PHONE);
+  await expectSound(teacher, "agree-phone");
+  await teacher.setViewportSize({ width: 1366, height: 768 });
+  await teacher.getByRole("button", { name: "No, not yet" }).click();
+  await mia.reload();
+  await expect(mia.getByText(floor.title)).toBeVisible();
+  await teacher.getByRole("button", { name: "Change it" }).click();
+  await teacher.getByRole("button", { name: "Yes, hide 1 drawing" }).click();
+  await expect(teacher.locator("[data-handed-in]")).toContainText("1 of 1");
+  await mia.reload();
+  await expect(mia.getByText(floor.title)).toHaveCount(0);
+  await teacher.getByRole("link", { name: "Change it" }).click();
+  await expect(teacher.getByText("1 drawing kept")).toBeVisible();
+  await teacher.getByRole("button", { name: `Put back ${floor.title}` }).click();
+  await teacher.getByRole("button", { name: "Change it" }).click();
+  await expect(teacher.locator("[data-handed-in]")).toContainText("2 of 2");
+  await mia.reload();
+  await expect(mia.getByText(floor.title)).toBeVisible();
+
+  // Another strictness shows what it would change before it does.
+  await teacher.getByRole("link", { name: "Change it" }).click();
+  await teacher.getByLabel("Near enough").selectOption("drafted");
+  await teacher.getByRole("button", { name: "Change it" }).click();
+  await expect(teacher.getByText(/would change, of 2 handed in\.$/)).toBeVisible();
+  await expectSound(teacher, "agree-strictness");
+  await teacher.getByRole("button", { name: "Yes, change it so" }).click();
+  await expect(teacher.getByText("judged as drafted work")).toBeVisible();
+  expect((await mia.goto(`${homeworkPage}/change`))?.status()).toBe(404);
+  expect((await teacher.goto(`${classPage}/homework/none/change`))?.status()).toBe(404);
 });

@@ -22,6 +22,10 @@ describe("reading marks", () => {
     expect(read()).toEqual({ ok: true, marks: MARKS });
   });
 
+  it.each(["1/8in=1ft", "3/32in=1ft", "1/16in=1ft", "1:75", "1:125", "1:200"])("knows a sheet at %s", (scale) => {
+    expect(read(["/scale", scale]).ok).toBe(true);
+  });
+
   it.each(["/version", "/scale", "/hints", "/marks/0/with"])("does without %s", (where) => {
     expect(read([where, undefined]).ok).toBe(true);
   });

@@ -1,8 +1,9 @@
 import type { MarkSet } from "@/lib/exercise/marks";
 import { isRecord } from "../kept-work/read-attempt";
 import { keysOf, put, type Shelf, take } from "../kept-work/shelf";
+import { newId } from "./new-id";
+import { WAITING_KEY } from "./waiting-key";
 
-const WAITING_KEY = "plasterline.hand-in.";
 const RECEIPT_KEY = "plasterline.handed-in.";
 const FORMAT = "plasterline.hand-in/1";
 
@@ -80,10 +81,4 @@ function isWaiting(value: unknown): value is Waiting {
     isRecord(value.marks) &&
     (value.refused === null || typeof value.refused === "string")
   );
-}
-
-/** 128 bits by lot. Pages served by plain http have no `randomUUID`. */
-function newId(): string {
-  const bytes = window.crypto.getRandomValues(new Uint8Array(16));
-  return [...bytes].map((byte) => byte.toString(16).padStart(2, "0")).join("");
 }

@@ -5,7 +5,7 @@ import { ATTEMPT_KEY, keepAttempt, keepMarks, keepRecords, keptRecords, RECORDS_
 import { keptFinished } from "./kept-finished";
 import { isRecord, readAttempt } from "./read-attempt";
 import { type Records, readRecords } from "./record";
-import { FINISHED_KEY, keysOf, parse, type Shelf, take } from "./shelf";
+import { CHECK_KEY, FINISHED_KEY, keysOf, parse, type Shelf, take } from "./shelf";
 
 export const COPY_FORMAT = "plasterline.progress/1";
 
@@ -40,13 +40,19 @@ export function bringBack(shelf: Shelf, text: string): Back {
   return { ok: false, why: "The browser's storage is too full for this copy. Your work here is as it was." };
 }
 
-/** Forgets everything. */
+/** Forgets everything, photographs of drawings too. */
 export function erase(shelf: Shelf): void {
+  eraseCopied(shelf);
+  for (const key of keysOf(shelf, CHECK_KEY)) shelf.removeItem(key);
+}
+
+/** Forgets what a copy would bring back. */
+function eraseCopied(shelf: Shelf): void {
   for (const key of [...keysOf(shelf, ATTEMPT_KEY), ...keysOf(shelf, FINISHED_KEY), RECORDS_KEY]) shelf.removeItem(key);
 }
 
 function putCopy(shelf: Shelf, copy: ProgressCopy): boolean {
-  erase(shelf);
+  eraseCopied(shelf);
   // Finished exercises last: where the storage is small, the newest of them are kept.
   return (
     keepRecords(shelf, copy.records) &&

@@ -4,6 +4,9 @@ export type Shelf = Pick<Storage, "getItem" | "setItem" | "removeItem" | "key" |
 /** The keys of the finished exercises' records begin so; then comes the moment, so that their order is that of time. */
 export const FINISHED_KEY = "plasterline.record.";
 
+/** The keys of photographed drawings under way begin so. */
+export const CHECK_KEY = "plasterline.check";
+
 /** When the storage is full, at most so many times what is to be written is freed: if that is not enough, nothing is. */
 const MOST_FREED = 3;
 

@@ -6,6 +6,7 @@ import { Press } from "@/app/_parts/press";
 import { When } from "@/app/_parts/when";
 import { Complaint, Field } from "../field";
 import { useSend } from "../use-send";
+import "../gradebook.css";
 
 type Props = {
   readonly handInId: string;
@@ -16,12 +17,12 @@ type Props = {
   readonly dueAt: string | null;
   /** Why it counts as in time; null while it counts as late. */
   readonly reason: string | null;
-  /** Leaves the reason as it is proposed. */
-  readonly short?: boolean;
+  /** Of which exercise it is, in a list of several: the reason is then left as it is proposed. */
+  readonly exercise?: string;
 };
 
 /** Work that came in late: when it was made and when it came in, and one press that has it count as in time. */
-export function InTime({ handInId, name, madeAt, receivedAt, dueAt, reason, short = false }: Props) {
+export function InTime({ handInId, name, madeAt, receivedAt, dueAt, reason, exercise }: Props) {
   const router = useRouter();
   const [why, setWhy] = useState(proposedReason(madeAt, dueAt));
   const { sending, complaint, send, done } = useSend("/api/class/count-in-time");
@@ -34,11 +35,11 @@ export function InTime({ handInId, name, madeAt, receivedAt, dueAt, reason, shor
   return (
     <div className="in-time">
       <p className="class-quiet">
-        <MadeAndReceived madeAt={madeAt} receivedAt={receivedAt} />
+        {exercise ?? "Late"}: <MadeAndReceived madeAt={madeAt} receivedAt={receivedAt} />
         {reason !== null && ` Counted as in time: ${reason}`}
       </p>
-      {reason === null && !short && (
-        <Field label="Why it counts as in time" value={why} onWrite={setWhy} autoComplete="off" maxLength={500} />
+      {reason === null && exercise === undefined && (
+        <Field label="Reason to count it as in time" value={why} onWrite={setWhy} autoComplete="off" maxLength={500} />
       )}
       <Complaint>{complaint}</Complaint>
       {reason === null ? (
@@ -65,10 +66,10 @@ export function MadeAndReceived({ madeAt, receivedAt }: Pick<Props, "madeAt" | "
     <>
       {madeAt !== null && (
         <>
-          Made <When at={madeAt} /> by the student’s own clock,{" "}
+          made <When at={madeAt} /> by the student’s own clock,{" "}
         </>
       )}
-      {madeAt === null ? "Received" : "received"} <When at={receivedAt} />.
+      received <When at={receivedAt} />.
     </>
   );
 }

@@ -5,6 +5,7 @@ import { openClassroom } from "@/app/_server/classroom";
 import { mayDo } from "@/lib/classroom/access/may-do";
 import { SCHOOL } from "@/lib/classroom/access/person";
 import { teachersHere, wordsOfTeacher } from "@/lib/classroom/accounts/teachers";
+import { phoneAddress } from "../[classId]/phone-address";
 import { ClassFrame } from "../class-frame";
 import { Closed } from "../closed";
 import { Part } from "../part";
@@ -23,6 +24,7 @@ export default async function TeachersPage() {
   const { store, whoIs } = opened.classroom;
   const person = await whoIs(asked);
   if (person.kind !== "teacher" || !mayDo(person, "see-teachers", SCHOOL)) notFound();
+  const { base, guessed } = phoneAddress(asked);
   const [names, words] = [await teachersHere(store), await wordsOfTeacher(store, person.userId)];
   return (
     <ClassFrame title="Teachers" name={person.name}>
@@ -46,6 +48,8 @@ export default async function TeachersPage() {
           press="Make an invitation"
           line={{ name: "note", label: "For whom", note: "Only you see this, in the list below. It may stay empty." }}
           page="invited"
+          base={base}
+          guessed={guessed}
         />
         <WordList words={words.filter(({ kind }) => kind === "invitation")} />
       </Part>
@@ -59,6 +63,8 @@ export default async function TeachersPage() {
           press="Make a way back"
           line={{ name: "email", label: "Your colleague's e-mail address", type: "email" }}
           page="way-back"
+          base={base}
+          guessed={guessed}
         />
         <WordList words={words.filter(({ kind }) => kind === "way-back")} />
       </Part>

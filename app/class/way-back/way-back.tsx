@@ -40,7 +40,7 @@ export function WayBack() {
         <p>
           Ask another teacher of this server: on their page “Teachers” they can make one for you. It works for a day.
         </p>
-        <p>
+        <p className="class-list">
           Or ask whoever runs the server to type <code>npm run way-back -- YOUR-E-MAIL</code> there. That one works for
           an hour.
         </p>

@@ -41,6 +41,9 @@ export default async function SheetPage({ params }: Props) {
         <Link href={`/practise/${exercise.id}`} className="plain-link" prefetch={false}>
           Practise it on screen
         </Link>
+        <Link href={`/check?exercise=${encodeURIComponent(exercise.id)}`} className="plain-link" prefetch={false}>
+          Check a drawing
+        </Link>
         <LookDisclosure />
       </header>
       <SheetDesk

@@ -43,6 +43,7 @@ export const MAY = {
   "set-homework": OWN,
   "see-homework": CLASS,
   "do-homework": DOER,
+  "hand-in-for": OWN,
   "see-own-marks": SEES_WORK,
   "see-result": SEES_RESULT,
   "see-truth": SEES_RESULT,

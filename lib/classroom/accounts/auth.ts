@@ -1,8 +1,11 @@
 import { randomUUID } from "node:crypto";
 import { betterAuth } from "better-auth";
 import { isAPIError } from "better-auth/api";
+import { hashPassword, verifyPassword } from "better-auth/crypto";
 import type { Store } from "../store/store";
+import { knownBrowser, knownCookie } from "./known-browser";
 import { renewSession, SESSION_S } from "./renew-session";
+import { takeTurns } from "./take-turns";
 
 /**
  * How long a browser keeps the cookie: as long as any does (RFC 6265bis, draft 22, section 5.5: at most 400 days; from memory).
@@ -23,6 +26,8 @@ export type Auth = {
   /** The cookies of a new session; nothing when the two do not belong together. Takes as long either way. */
   readonly signIn: (email: string, password: string) => Promise<SignIn | undefined>;
   readonly whoIs: (headers: Headers) => Promise<SignedIn | undefined>;
+  /** What counts the tries of a browser that has signed in to this account before; nothing for any other. */
+  readonly known: (headers: Headers, email: string) => string | undefined;
   /** The cookies that end the session, which is gone from the store too. */
   readonly signOut: (headers: Headers) => Promise<readonly string[]>;
 };
@@ -36,14 +41,29 @@ export type SignIn = {
 /** `secure`: the pages come by https, and the cookie never travels without. `secret` signs the cookies. */
 export type AuthOptions = { readonly secret: string; readonly secure: boolean };
 
+/**
+ * A password's digest keeps one of the process's four workers busy (`UV_THREADPOOL_SIZE`). A class that joins at once would
+ * take them all, and a new line to PostgreSQL, which needs one to prove who we are, would give up waiting.
+ */
+const DIGESTS_AT_ONCE = 2;
+
 /** The options of the library, which also say what its tables look like. */
 export function authOptions({ db, engine }: Pick<Store, "db" | "engine">, { secret, secure }: AuthOptions) {
+  const inTurn = takeTurns(DIGESTS_AT_ONCE);
   return {
     secret,
     baseURL: secure ? "https://plasterline.invalid" : "http://plasterline.invalid",
     // One connection is all that SQLite has: a transaction held while a password is digested would keep everyone waiting.
     database: { db, type: engine, transaction: false },
-    emailAndPassword: { enabled: true, minPasswordLength: SHORTEST_PASSWORD, maxPasswordLength: LONGEST_PASSWORD },
+    emailAndPassword: {
+      enabled: true,
+      minPasswordLength: SHORTEST_PASSWORD,
+      maxPasswordLength: LONGEST_PASSWORD,
+      password: {
+        hash: (password: string) => inTurn(() => hashPassword(password)),
+        verify: (sent: { readonly hash: string; readonly password: string }) => inTurn(() => verifyPassword(sent)),
+      },
+    },
     user: { additionalFields: { role: { type: "string", required: true, input: false } } },
     // We lengthen it ourselves: the library would want to set a cookie with it, and fail where the store cannot be written.
     session: { expiresIn: SESSION_S, disableSessionRefresh: true },
@@ -68,7 +88,8 @@ export function makeAuth(store: Store, options: AuthOptions): Auth {
     signIn: async (email, password) => {
       try {
         const { headers, response } = await library.api.signInEmail({ body: { email, password }, returnHeaders: true });
-        return { userId: response.user.id, cookies: headers.getSetCookie().map(keptLong) };
+        const known = knownCookie(email.toLowerCase(), options, COOKIE_S);
+        return { userId: response.user.id, cookies: [...headers.getSetCookie().map(keptLong), known] };
       } catch (error) {
         if (isAPIError(error) && error.statusCode < 500) return undefined;
         throw error;
@@ -81,6 +102,7 @@ export function makeAuth(store: Store, options: AuthOptions): Auth {
       const { id, name, role } = found.user;
       return { userId: id, name, role: role === "teacher" ? "teacher" : "student" };
     },
+    known: (headers, email) => knownBrowser(headers, email, options),
     signOut: async (headers) => {
       const answer = await library.api.signOut({ headers, returnHeaders: true });
       return answer.headers.getSetCookie();

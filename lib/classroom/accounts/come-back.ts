@@ -9,7 +9,7 @@ import { changeDigest, putUser, studentEmail } from "./new-user";
 import { makePassphrase } from "./passphrase";
 import { cleanName, sameName } from "./person-name";
 import type { WayBack } from "./private-link";
-import { prove } from "./sign-in";
+import { type From, prove } from "./sign-in";
 
 /** Nobody's address: asked for it, the library takes as long to say no as for a wrong passphrase. */
 const NOBODY = "nobody@student.invalid";
@@ -18,13 +18,15 @@ const NOBODY = "nobody@student.invalid";
 export async function comeBack(
   store: Store,
   auth: Auth,
-  { code, name, passphrase, address }: WayBack & { readonly address: string },
+  { code, name, passphrase, ...from }: WayBack & From,
 ): Promise<({ readonly ok: true } & SignIn) | No<"wrong" | "too-many">> {
   const email = await findEmail(store, cleanCode(code), name);
   // An account that is not there is limited by what was asked for, so that a limit does not tell who is in a class.
   const account = email ?? `${cleanCode(code)} ${cleanName(name).toLowerCase()}`;
   const wrong = "The class code, the name or the passphrase is not right. Look at each once more.";
-  return prove(store, { account, address, wrong }, () => auth.signIn(email ?? NOBODY, cleanPassphrase(passphrase)));
+  return prove(store, auth, { account, ...from, wrong }, () =>
+    auth.signIn(email ?? NOBODY, cleanPassphrase(passphrase)),
+  );
 }
 
 /** The teacher gives a student who lost theirs a new passphrase; the old one, and what it opened, is over. */

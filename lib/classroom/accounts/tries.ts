@@ -15,6 +15,8 @@ export const HERE_LIMIT: Limit = { name: "account-here", most: 10, seconds: QUAR
  * gets ten thousand a day, of the forty thousand million that a passphrase is drawn from.
  */
 export const ACCOUNT_LIMIT: Limit = { name: "account", most: 100, seconds: QUARTER_HOUR_S };
+/** Wrong ones in a browser that has signed in to the account before, whatever others try. */
+export const KNOWN_LIMIT: Limit = { name: "account-known", most: 10, seconds: QUARTER_HOUR_S };
 /** The same from one address, behind which a whole class may sit, each mistyping twice. */
 export const ADDRESS_LIMIT: Limit = { name: "address", most: 60, seconds: QUARTER_HOUR_S };
 /** Wrong class codes from one address, of some thirty million. */

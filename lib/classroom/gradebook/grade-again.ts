@@ -2,6 +2,7 @@ import { checkSense } from "../../exercise/check-sense";
 import type { Exercise, Strictness } from "../../exercise/exercise";
 import { readExercise } from "../../exercise/read-exercise";
 import { readMarks } from "../../exercise/read-marks";
+import { asDrawn } from "../../grading/as-drawn";
 import type { Grade } from "../../grading/grade";
 import { gradeMarks, unaskedMark } from "../../grading/grade-marks";
 
@@ -31,5 +32,5 @@ export function gradeAgain(measure: Measure, marksText: string): GradedAgain {
   const unasked = unaskedMark(measure.exercise, reading.marks);
   if (unasked !== null)
     return { ok: false, sentence: `It has a mark for ${reading.marks.marks[unasked]?.point}, which is not asked.` };
-  return { ok: true, grade: gradeMarks(measure.exercise, reading.marks) };
+  return { ok: true, grade: gradeMarks(asDrawn(measure.exercise, reading.marks), reading.marks) };
 }

@@ -1,5 +1,6 @@
 import { type Exercise, UNITS } from "../../exercise/exercise";
 import { readMarks } from "../../exercise/read-marks";
+import { asDrawn } from "../../grading/as-drawn";
 import { gradeMarks, unaskedMark } from "../../grading/grade-marks";
 import { breathe } from "./breathe";
 import type { Attempt, Gradebook } from "./gradebook";
@@ -52,7 +53,7 @@ export async function gradeFolder(
         out(path, "Its name tells no student. Put the student's name before the exercise's in the file's name."),
       );
     else {
-      const { score, missing } = gradeMarks(exercise, set);
+      const { score, missing } = gradeMarks(asDrawn(exercise, set), set);
       taken.push({ path, name, exercise, score });
       if (set.version !== undefined && set.version !== exercise.version)
         doubts.push({
@@ -87,6 +88,7 @@ function bookOf(taken: readonly Taken[], now: string): Gradebook {
   const work = {
     id: "folder",
     title: "Folder",
+    setAt: now,
     dueAt: null,
     counts: "best",
     weight: 1,

@@ -15,7 +15,8 @@ export type Column = {
 export type Work = {
   readonly id: string;
   readonly title: string;
-  /** ISO 8601. */
+  /** ISO 8601, as all times here. */
+  readonly setAt: string;
   readonly dueAt: string | null;
   readonly counts: HomeworkTable["counts"];
   readonly weight: number;

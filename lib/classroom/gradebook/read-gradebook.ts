@@ -41,6 +41,7 @@ export async function readGradebook({ db }: Store, classId: string): Promise<Gra
       .map((each) => ({
         id: each.id,
         title: each.title,
+        setAt: each.created_at,
         dueAt: each.due_at,
         counts: each.counts,
         weight: each.weight,

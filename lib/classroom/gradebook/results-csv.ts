@@ -3,9 +3,9 @@ import type { Cell, Gradebook } from "./gradebook";
 import { roundScore, sayCell } from "./gradebook-csv";
 
 /**
- * The columns of results.csv in the CSV binding of OneRoster 1.2, https://www.imsglobal.org/spec/oneroster/v1p2/bind/csv. The
- * names were checked against a published reader of that binding; the order, and that times are written in full, are from
- * memory.
+ * The columns of results.csv in the CSV binding of OneRoster 1.2, https://www.imsglobal.org/spec/oneroster/v1p2/bind/csv. Names
+ * and order agree with the schemas of its rows in a published package, `@conform-ed/contracts` (oneroster/v1_2); that a date is
+ * written year, month, day is from memory.
  */
 export const RESULT_COLUMNS = [
   "sourcedId",

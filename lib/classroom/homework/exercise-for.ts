@@ -1,6 +1,7 @@
 import { type Exercise, UNITS } from "../../exercise/exercise";
 import { readExercise } from "../../exercise/read-exercise";
 import { generateExercise } from "../../generator/generate-exercise";
+import type { VariantOrder } from "../../generator/variant-id";
 import type { HomeworkItemTable, HomeworkTable } from "../store/tables";
 import { nextSeed, variantOrder } from "./variant-order";
 
@@ -33,6 +34,21 @@ export function exerciseFor(item: Item, homework: Homework, memberId: string): E
   const text = JSON.stringify({ ...written, task });
   const reading = readExercise(text);
   return reading.ok ? { exercise: reading.exercise, text } : null;
+}
+
+/** Whether an exercise of this order may be a student's own of an item: told by its number, without making it. */
+export function mayBeVariant(
+  { id, unit, level }: Pick<Item, "id" | "unit" | "level">,
+  memberId: string,
+  wanted: VariantOrder,
+): boolean {
+  if (unit !== wanted.unit || level !== wanted.level) return false;
+  let { seed } = variantOrder({ id, unit: wanted.unit, level }, memberId);
+  for (let tried = 0; tried < MOST_SEEDS; tried++) {
+    if (seed === wanted.seed) return true;
+    seed = nextSeed(seed);
+  }
+  return false;
 }
 
 type Written = { readonly task: object };

@@ -1,10 +1,13 @@
 import type { Kysely } from "kysely";
 import { readMarksJson } from "../../exercise/read-marks";
+import { asDrawn } from "../../grading/as-drawn";
 import { gradeMarks, unaskedMark } from "../../grading/grade-marks";
+import { sheetScales } from "../../sheet/choose-scale";
 import { type No, no } from "../accounts/answer";
 import type { Store } from "../store/store";
 import type { HandInTable, Tables } from "../store/tables";
 import { write } from "../store/write";
+import { drawnScale } from "./drawn-scale";
 import { countsLate, isSetTo } from "./due";
 import { ENGINE_VERSION } from "./engine-version";
 import { exerciseFor } from "./exercise-for";
@@ -24,14 +27,24 @@ export type HandingIn = {
   /** As it came; checked here. */
   readonly marks: unknown;
   readonly madeAt: string;
+  /** Of a drawing on paper that the teacher hands in; left out, it is the student's own browser that does. */
+  readonly onPaper?: OnPaper;
 };
 
-export type NotHandedIn = No<"gone" | "not-yours" | "bad-marks" | "too-long" | "no-attempt-left">;
+/** What only the teacher's word can say of a drawing on paper. */
+export type OnPaper = {
+  /** The printed scale, as written: what is near enough follows it. */
+  readonly scale: string;
+  /** Why it counts as in time whenever it comes in; null where the server's clock decides. */
+  readonly inTimeReason: string | null;
+};
+
+export type NotHandedIn = No<"gone" | "not-yours" | "bad-marks" | "too-long" | "no-scale" | "no-attempt-left">;
 
 /** Takes a student's marks, once for each id, grades them here, and says what the student may know by now. */
 export async function handIn(
   store: Store,
-  { id, itemId, memberId, marks: sent, madeAt }: HandingIn,
+  { id, itemId, memberId, marks: sent, madeAt, onPaper }: HandingIn,
   now = new Date(),
 ): Promise<{ readonly ok: true; readonly receipt: Receipt } | NotHandedIn> {
   const found = await findItem(store.db, itemId);
@@ -45,16 +58,20 @@ export async function handIn(
   const given = exerciseFor(item, homework, memberId);
   if (!given) return no("gone", "The exercise cannot be read any more. Save your marks and show them to your teacher.");
   const { exercise, text } = given;
+  if (onPaper && !sheetScales(exercise.units).some(({ written }) => written === onPaper.scale))
+    return no("no-scale", "No sheet of this exercise is printed at that scale. Read the photograph once more.");
   if (JSON.stringify(sent ?? null).length > LONGEST_MARKS) return no("too-long", "These are too many marks at once.");
   const reading = readMarksJson(sent);
   if (!reading.ok) return no("bad-marks", `These marks cannot be read: ${reading.problems[0]?.message ?? "unclear"}.`);
-  const marks = trustedMarks(exercise, reading.marks);
+  const marks = {
+    ...trustedMarks(exercise, reading.marks),
+    scale: onPaper?.scale ?? drawnScale(exercise, reading.marks),
+  };
   if (marks.exercise !== exercise.id || (marks.version ?? exercise.version) !== exercise.version)
     return no("bad-marks", "These marks belong to another exercise. Save them and show them to your teacher.");
   if (marks.marks.length === 0 || unaskedMark(exercise, marks) !== null)
     return no("bad-marks", "These marks are not those that the exercise asks for.");
-  // The sheet's own scale: at another, the hand would be allowed more.
-  const grade = gradeMarks(exercise, { ...marks, scale: exercise.scale });
+  const grade = gradeMarks(asDrawn(exercise, marks), marks);
   const row: NewRow = {
     id,
     item_id: itemId,
@@ -66,7 +83,7 @@ export async function handIn(
     engine_version: ENGINE_VERSION,
     made_at: madeAt,
     received_at: now.toISOString(),
-    in_time_reason: null,
+    in_time_reason: onPaper?.inTimeReason ?? null,
   };
   const put = await write(store, (all) => putOnce(all, store, homework.id, row));
   if (!put.ok) return put;

@@ -1,4 +1,5 @@
 import type { Exercise } from "../../exercise/exercise";
+import { inside } from "../../plan/first-letter";
 import { type Cloud, cloudOf, type Place } from "./cloud";
 import { type JudgedGuess, judgeGuesses } from "./judge-guesses";
 import { type Advice, adviseOn, type VoteStage } from "./vote-stage";
@@ -73,7 +74,10 @@ function countHabits(guesses: readonly JudgedGuess[]): RoundResult["habits"] {
   const counts = new Map<string, number>();
   for (const { habits } of guesses) {
     if (habits.length === 0) continue;
-    const name = [...habits].sort().join(", or ");
+    const name = [...habits]
+      .sort()
+      .map((each, i) => (i === 0 ? each : inside(each)))
+      .join(", or ");
     counts.set(name, (counts.get(name) ?? 0) + 1);
   }
   return [...counts].map(([name, count]) => ({ name, count })).sort((a, b) => b.count - a.count);

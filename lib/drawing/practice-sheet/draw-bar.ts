@@ -22,7 +22,7 @@ const APART_MM = 6;
 const IN_MM = 1.5;
 
 /** How long the bar is, millimetres: 4 inches where lengths are in feet, else 100 mm. */
-function barLengthMm(units: LengthUnits): number {
+export function barLengthMm(units: LengthUnits): number {
   const { partMm, parts } = BARS[units];
   return partMm * parts;
 }

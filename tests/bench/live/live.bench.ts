@@ -1,5 +1,5 @@
 import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { loadavg, tmpdir } from "node:os";
 import { join } from "node:path";
 import { bench, describe } from "vitest";
 import type { VoteResult } from "@/lib/classroom/live/vote-result";
@@ -7,7 +7,8 @@ import { buildPages, isBuilt } from "@/lib/cli/build-pages.mjs";
 import { PROJECT_ROOT } from "@/lib/cli/project-root.mjs";
 import { type ClassServer, sendForm, serveClass, TEACHER } from "../../browser/class-server";
 import { storesOf } from "../../classroom/engines";
-import { inTurn, MOST_WAIT_MS, type Phone, postForm, sayTimes, takePart, until, watch } from "./phones";
+import { inTurn, MOST_WAIT_MS, placeMark, postForm, sayTimes, takePart, until, watch } from "./phones";
+import { serverCost } from "./server-cost";
 
 /** One run each: it is the phones that are many. What is not written as async would be run once more to find out. */
 const ONCE = { time: 0, iterations: 1, warmupTime: 0, warmupIterations: 0 };
@@ -68,8 +69,15 @@ async function vote(many: number, servers: readonly ClassServer[], engine: strin
       [2, 0],
     ] as const) {
       const how = spreadMs > 0 ? `within ${spreadMs / 1000} s` : "all at once";
-      const waits = await Promise.all(phones.map((phone, i) => guess(phone, voteId, round, (i / many) * spreadMs, i)));
+      const [load, before, own] = [loadavg()[0] ?? Number.NaN, coreSeconds(servers), process.cpuUsage()];
+      const waits = await Promise.all(
+        phones.map((phone, i) => placeMark(phone, voteId, round, (i / many) * spreadMs, i)),
+      );
+      const [after, { user, system }] = [coreSeconds(servers), process.cpuUsage(own)];
       say(`guess to acknowledged, ${how}: ${sayTimes(waits)}`);
+      say(
+        `of a core, each took the servers ${((1000 * (after - before)) / many).toFixed(1)} ms and the phones beside them ${((user + system) / 1000 / many).toFixed(1)} ms (the computer's load was ${load.toFixed(1)})`,
+      );
       const all = performance.now();
       await until(() => front.seen()?.state.placed === many, MOST_WAIT_MS);
       say(`the screen at the front counts them all ${(performance.now() - all).toFixed(0)} ms after the last`);
@@ -91,12 +99,7 @@ async function vote(many: number, servers: readonly ClassServer[], engine: strin
   }
 }
 
-/** Sends a mark after a while; how long until it was acknowledged, in milliseconds. */
-async function guess({ address, cookie }: Phone, voteId: string, round: number, afterMs: number, i: number) {
-  await new Promise((resolve) => setTimeout(resolve, afterMs));
-  const sent = performance.now();
-  const body = { voteId, round, at: [Math.sin(i), 1 + Math.cos(i)] };
-  const { status, reply } = await postForm(address, "/api/live/guess", body, cookie);
-  if (status !== 200) throw new Error(`A mark was not taken: ${JSON.stringify(reply)}`);
-  return performance.now() - sent;
+/** Seconds of a core that the servers have used; not a number where the system does not tell. */
+function coreSeconds(servers: readonly ClassServer[]): number {
+  return servers.reduce((sum, { pid }) => sum + (serverCost(pid)?.coreS ?? Number.NaN), 0);
 }

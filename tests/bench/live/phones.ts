@@ -72,6 +72,22 @@ export function watch(address: string, voteId: string, cookie: string): Phone {
   return { address, cookie, seen: () => seen, close: () => stream.destroy() };
 }
 
+/** Sends a mark after a while; how long until it was acknowledged, in milliseconds. */
+export async function placeMark(
+  { address, cookie }: Pick<Phone, "address" | "cookie">,
+  voteId: string,
+  round: number,
+  afterMs: number,
+  i: number,
+): Promise<number> {
+  await new Promise((resolve) => setTimeout(resolve, afterMs));
+  const sent = performance.now();
+  const body = { voteId, round, at: [Math.sin(i), 1 + Math.cos(i)] };
+  const { status, reply } = await postForm(address, "/api/live/guess", body, cookie);
+  if (status !== 200) throw new Error(`A mark was not taken: ${JSON.stringify(reply)}`);
+  return performance.now() - sent;
+}
+
 /** Runs some work for each of many, so many at a time. */
 export async function inTurn<In, Out>(
   all: readonly In[],
@@ -96,8 +112,8 @@ export async function until(done: () => boolean, mostMs: number): Promise<void> 
 }
 
 /** "p50 12 ms, p95 40 ms, most 55 ms". */
-export function sayTimes(times: readonly number[]): string {
+export function sayTimes(times: readonly number[], digits = 0): string {
   const sorted = [...times].sort((a, b) => a - b);
-  const at = (share: number) => (sorted[Math.ceil(share * sorted.length) - 1] ?? Number.NaN).toFixed(0);
+  const at = (share: number) => (sorted[Math.ceil(share * sorted.length) - 1] ?? Number.NaN).toFixed(digits);
   return `p50 ${at(0.5)} ms, p95 ${at(0.95)} ms, most ${at(1)} ms`;
 }

@@ -49,6 +49,7 @@ const GRID: Readonly<Record<Action, string>> = {
   "set-homework": "------y",
   "see-homework": "--yyy-y",
   "do-homework": "---yy--",
+  "hand-in-for": "------y",
   "see-own-marks": "---yy-y",
   "see-result": "----y-y",
   "see-truth": "----y-y",

@@ -126,7 +126,7 @@ onBothEngines("accounts", ({ newStore }) => {
     const account = TEACHER.email.toLowerCase();
     // No password is digested here: a hundred of them would take a minute.
     const guess = (i: number) =>
-      prove(store, { account, address: `203.0.113.${i % 20}`, wrong: "" }, async () => undefined);
+      prove(store, auth, { account, address: `203.0.113.${i % 20}`, wrong: "" }, async () => undefined);
     const said = await Promise.all(Array.from({ length: 140 }, (_, i) => guess(i)));
     expect(said.filter((each) => !each.ok && each.reason === "wrong")).toHaveLength(100);
     expect(said.filter((each) => !each.ok && each.reason === "too-many")).toHaveLength(40);
@@ -134,6 +134,43 @@ onBothEngines("accounts", ({ newStore }) => {
     expect(await signIn(store, auth, owner)).toMatchObject({ reason: "too-many" });
     await passQuarterHour(store);
     expect(await signIn(store, auth, owner)).toMatchObject({ ok: true });
+  });
+
+  it("let a known browser in, whatever others try from the same address or from everywhere", async () => {
+    const { store, auth } = await openRoom(await newStore());
+    const account = TEACHER.email.toLowerCase();
+    const owner = { email: TEACHER.email, password: TEACHER.password, address: ROUTER };
+    const before = await signIn(store, auth, owner);
+    if (!before.ok) throw new Error(before.sentence);
+    const headers = cookieHeaders(before.cookies);
+    await auth.signOut(headers);
+    // What is left after signing out opens nothing, and says nothing about whose it is.
+    const known = cookieHeaders(before.cookies.filter((line) => line.startsWith("plasterline.known=")));
+    expect(await findPerson(store, auth, known)).toEqual({ kind: "nobody" });
+    expect(known.get("cookie")).toMatch(/^plasterline\.known=[\w-]{22}\.[\w-]{43}$/);
+    const guess = (i: number) =>
+      prove(
+        store,
+        auth,
+        { account, address: i < 60 ? ROUTER : `203.0.113.${i % 20}`, wrong: "" },
+        async () => undefined,
+      );
+    for (let i = 0; i < 200; i++) await guess(i);
+    expect(await signIn(store, auth, owner)).toMatchObject({ reason: "too-many" });
+    expect(await signIn(store, auth, { ...owner, headers: known })).toMatchObject({ ok: true });
+    // It is known for this one account, and has no more tries than anybody.
+    expect(auth.known(known, account)).toBeDefined();
+    expect(auth.known(known, "other@tidemill.example")).toBeUndefined();
+    const forged = new Headers({
+      cookie: known.get("cookie")?.replace(/.$/, (last) => (last === "A" ? "E" : "A")) ?? "",
+    });
+    expect(auth.known(forged, account)).toBeUndefined();
+    expect(auth.known(new Headers(), account)).toBeUndefined();
+    const again = () =>
+      prove(store, auth, { account, address: ROUTER, headers: known, wrong: "" }, async () => undefined);
+    const said = await Promise.all(Array.from({ length: 12 }, again));
+    expect(said.filter((each) => !each.ok && each.reason === "wrong")).toHaveLength(10);
+    expect(said.filter((each) => !each.ok && each.reason === "too-many")).toHaveLength(2);
   });
 
   it("stop one address that tries many accounts", async () => {

@@ -110,7 +110,7 @@ onBothEngines("students", ({ newStore }) => {
   it("bring a student back by passphrase or private link, and no one by a wrong one, and count the wrong ones", async () => {
     const room = await openRoom(await newStore());
     const { store, auth, code } = room;
-    const { name, passphrase } = await join(room, "Wim de Vries jr.");
+    const { name, passphrase, cookies } = await join(room, "Wim de Vries jr.");
     if (passphrase === null) throw new Error("A new student has a passphrase.");
     const link = writePrivateLink({ code, name, passphrase });
     const way = readPrivateLink(link.slice(link.indexOf("#")));
@@ -129,6 +129,11 @@ onBothEngines("students", ({ newStore }) => {
       reason: "too-many",
     });
     expect(await comeBack(store, auth, { code, name, passphrase, address: "198.51.100.3" })).toMatchObject({
+      ok: true,
+    });
+    // Behind the same router the browser that Wim joined with is known.
+    const headers = cookieHeaders(cookies);
+    expect(await comeBack(store, auth, { code, name, passphrase, address: "203.0.113.66", headers })).toMatchObject({
       ok: true,
     });
   });

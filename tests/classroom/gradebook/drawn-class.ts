@@ -39,6 +39,8 @@ export type Drawn = {
   readonly memberId: string;
   readonly item: keyof typeof FILES;
   readonly receivedAt: string;
+  /** By the student's clock; left out, the same. */
+  readonly madeAt?: string;
   readonly offMm?: readonly [number, number];
   readonly habit?: string;
 };
@@ -76,7 +78,7 @@ export async function putDrawnClass({ db }: Store, classId: string, drawn: reado
     weight: 1,
   }));
   await db.insertInto("homework_item").values(items).execute();
-  for (const { id, memberId, item, receivedAt, offMm, habit } of drawn) {
+  for (const { id, memberId, item, receivedAt, madeAt = receivedAt, offMm, habit } of drawn) {
     const marks = JSON.stringify(marksOf(FILES[item], offMm, habit));
     const graded = gradeAgain(readMeasure(FILES[item], null), marks);
     if (!graded.ok) throw new Error(graded.sentence);
@@ -91,7 +93,7 @@ export async function putDrawnClass({ db }: Store, classId: string, drawn: reado
         score: graded.grade.score,
         grade: JSON.stringify(graded.grade),
         engine_version: "0.1.0",
-        made_at: receivedAt,
+        made_at: madeAt,
         received_at: receivedAt,
         late: receivedAt > "2026-11-10T12:00:00.000Z" ? 1 : 0,
       })

@@ -13,6 +13,7 @@ const NOW = "2026-11-20T12:00:00.000Z";
 const WORK: Work = {
   id: "week-1",
   title: "Week one",
+  setAt: BEFORE,
   dueAt: DUE,
   counts: "best",
   weight: 1,
@@ -115,6 +116,27 @@ describe("one cell", () => {
     expect(book({ attempts: [attempt(80), attempt(40, AFTER)] }).rows[0]?.cells[0]?.late).toBe(false);
     const longer = { ...late, arrangements: [{ ...arranged, dueAt: NOW }] };
     expect(book(longer).rows[0]?.cells[0]?.late).toBe(false);
+  });
+
+  it("is late no more once it was counted as in time, and says why only where it came late", () => {
+    const [reason, madeAt] = ["The workshop had no network.", BEFORE];
+    const excused = (receivedAt: string) => ({
+      attempts: [{ ...attempt(80, receivedAt), inTimeReason: reason, madeAt }],
+    });
+    expect(book(excused(AFTER)).rows[0]?.cells[0]).toMatchObject({
+      late: false,
+      inTimeReason: reason,
+      madeAt,
+      receivedAt: AFTER,
+      dueAt: DUE,
+    });
+    expect(book(excused(BEFORE)).rows[0]?.cells[0]).toMatchObject({ late: false, inTimeReason: null });
+  });
+
+  it("is not set where the work was taken from the student, whatever came in, but for a score by hand", () => {
+    const others = { work: [{ ...WORK, toAll: false }], attempts: [attempt(70)] };
+    expect(book(others).rows[0]).toMatchObject({ mean: null, cells: [{ state: "not-set", score: null, attempts: 1 }] });
+    expect(book({ ...others, overrides: [byHand] }).rows[0]).toMatchObject({ mean: 90, cells: [{ state: "scored" }] });
   });
 
   it("has points by the teacher's own criteria beside the score, never in it", () => {

@@ -44,8 +44,9 @@ export default async function GradebookPage({ params }: Props) {
               </a>
             </div>
             <p className="class-quiet">
-              The second has the columns of OneRoster 1.2’s results, with this server’s own ids. To print, use the
-              browser’s print: only the table goes on the paper.
+              The second is an archive as OneRoster 1.2 has it: a manifest, what was set (lineItems.csv) and the results
+              (results.csv), with this server’s own ids. Categories, terms and schools are not kept here, so their
+              columns are empty. To print, use the browser’s print: only the table goes on the paper.
             </p>
           </Part>
           <Part

@@ -4,7 +4,7 @@ import { useRouter } from "next/navigation";
 import { useId, useMemo, useState } from "react";
 import { Press } from "@/app/_parts/press";
 import { Finished } from "@/app/_sheet/finished";
-import { ResultDrawing, shownRatio } from "@/app/_sheet/result-drawing";
+import { shownRatio } from "@/app/_sheet/result-drawing";
 import { ResultTable } from "@/app/_sheet/result-table";
 import { setRoom } from "@/app/_sheet/set-room";
 import type { RedLine, Remark } from "@/lib/classroom/gradebook/remarks";
@@ -14,6 +14,7 @@ import { sayPoint } from "@/lib/plan/say-point";
 import { Complaint } from "../../../field";
 import { Part } from "../../../part";
 import { useSend } from "../../../use-send";
+import { CloseDrawing } from "./close-drawing";
 import { RedLines, ringAbout, useRedPencil } from "./red-pencil";
 import "../../../gradebook.css";
 
@@ -21,18 +22,20 @@ type Props = {
   readonly handInId: string;
   readonly exercise: Exercise;
   readonly grade: Grade;
+  /** What the habits in the grade are called. */
+  readonly habitNames: Readonly<Record<string, string>>;
   readonly remark: Pick<Remark, "strokes" | "words">;
   /** Whether the reader may write on it. */
   readonly teaches: boolean;
 };
 
 /** The drawing over the truth with the red pencil's lines, every mark in a table, and the teacher's words. */
-export function DrawingDesk({ handInId, exercise, grade, remark, teaches }: Props) {
+export function DrawingDesk({ handInId, exercise, grade, habitNames, remark, teaches }: Props) {
   const router = useRouter();
   const paper = useMemo(() => setRoom(exercise), [exercise]);
   const [lines, setLines] = useState<readonly RedLine[]>(remark.strokes);
   const [words, setWords] = useState(remark.words);
-  const [point, setPoint] = useState(grade.marks[0]?.point ?? "");
+  const [point, setPoint] = useState("");
   const [said, setSaid] = useState("");
   const { sending, complaint, send, done } = useSend("/api/class/remark");
   const [area, pick] = [useId(), useId()];
@@ -60,15 +63,15 @@ export function DrawingDesk({ handInId, exercise, grade, remark, teaches }: Prop
   };
   return (
     <>
-      <div className="work-drawing" {...(teaches ? pencil.handlers : {})} data-pencil={teaches || undefined}>
-        <ResultDrawing
-          paper={paper}
-          grade={grade}
-          label={`${teaches ? "The student’s" : "Your"} drawing, with the true places in red. The table tells each error.`}
-        >
-          <RedLines lines={pencil.drawing ? [...lines, pencil.drawing] : lines} scaleRatio={scaleRatio} />
-        </ResultDrawing>
-      </div>
+      <CloseDrawing
+        paper={paper}
+        grade={grade}
+        label={`${teaches ? "The student’s" : "Your"} drawing, with the true places in red. The table tells each error.`}
+        about={grade.marks.find((each) => each.point === point)?.at ?? null}
+        pencil={teaches ? pencil : null}
+      >
+        <RedLines lines={pencil.drawing ? [...lines, pencil.drawing] : lines} scaleRatio={scaleRatio} />
+      </CloseDrawing>
       <p className="class-quiet work-legend">
         Graphite: {teaches ? "the student’s" : "yours"}. Red and dashed: true. Red by hand:{" "}
         {teaches ? "yours" : "your teacher’s"}.
@@ -77,12 +80,13 @@ export function DrawingDesk({ handInId, exercise, grade, remark, teaches }: Prop
         <Part
           id="pencil"
           title="Red pencil"
-          note="Draw on the sheet with a mouse, a pen or a finger, or ring a mark by name."
+          note="Draw on the sheet with a mouse, a pen or a finger, or ring a mark by name. The mark chosen here is the one that Closer goes to."
         >
           <div className="work-pencil">
             <div className="class-pick">
               <label htmlFor={pick}>Mark</label>
               <select id={pick} value={point} onChange={(event) => setPoint(event.target.value)}>
+                <option value="">Choose one</option>
                 {grade.marks.map((mark) => (
                   <option key={mark.point} value={mark.point}>
                     {nameOf(mark.point)}
@@ -90,7 +94,9 @@ export function DrawingDesk({ handInId, exercise, grade, remark, teaches }: Prop
                 ))}
               </select>
             </div>
-            <Press onClick={ring}>Ring it</Press>
+            <Press onClick={ring} aria-disabled={point === ""}>
+              Ring it
+            </Press>
             <Press onClick={() => change(lines.slice(0, -1))} aria-disabled={lines.length === 0}>
               Take back the last line
             </Press>
@@ -126,7 +132,7 @@ export function DrawingDesk({ handInId, exercise, grade, remark, teaches }: Prop
           <p className="work-words">{remark.words}</p>
         </Part>
       )}
-      <ResultTable paper={paper} grade={grade} />
+      <ResultTable paper={paper} grade={grade} habitNames={habitNames} />
       <Finished paper={paper} grade={grade} whose={teaches ? "student" : "own"} />
     </>
   );

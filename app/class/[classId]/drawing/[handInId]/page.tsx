@@ -7,6 +7,7 @@ import { When } from "@/app/_parts/when";
 import { openClassroom } from "@/app/_server/classroom";
 import { mayDo } from "@/lib/classroom/access/may-do";
 import { type OpenedWork, readWork } from "@/lib/classroom/gradebook/read-work";
+import type { Grade } from "@/lib/grading/grade";
 import { habitName } from "@/lib/habits/habit-name";
 import { ClassFrame } from "../../../class-frame";
 import { ClassPaths } from "../../../class-paths";
@@ -42,6 +43,7 @@ export default async function DrawingPage({ params }: Props) {
           handInId={handInId}
           exercise={exercise}
           grade={grade}
+          habitNames={habitNames(grade)}
           remark={{ strokes: remark.strokes, words: remark.words }}
           teaches={teaches}
         />
@@ -65,7 +67,7 @@ export default async function DrawingPage({ params }: Props) {
         )}
         {work.cameLate && !teaches && (
           <p className="class-quiet">
-            <MadeAndReceived madeAt={work.madeAt} receivedAt={work.receivedAt} />
+            Late: <MadeAndReceived madeAt={work.madeAt} receivedAt={work.receivedAt} />
             {work.inTimeReason !== null && ` Your teacher counts it as in time: ${work.inTimeReason}`}
           </p>
         )}
@@ -123,4 +125,9 @@ function handedInWords({ receivedAt, cameLate, inTimeReason }: OpenedWork): Reac
       {cameLate && inTimeReason !== null && ", counted as in time"}.
     </>
   );
+}
+
+function habitNames({ habits, marks }: Grade): Readonly<Record<string, string>> {
+  const ids = [...habits.map(({ id }) => id), ...marks.flatMap(({ habit }) => (habit === null ? [] : [habit]))];
+  return Object.fromEntries(ids.map((id) => [id, habitName(id)]));
 }

@@ -22,8 +22,9 @@ export function useRedPencil(scaleRatio: number, onLine: (line: RedLine) => void
   const line = useRef<Place[]>([]);
   const pointer = useRef<number | null>(null);
 
-  const begin = (event: PointerEvent<HTMLElement>) => {
-    if (event.button !== 0 || pointer.current !== null) return;
+  const begin = (event: PointerEvent<SVGSVGElement>) => {
+    // A second finger moves the sheet, also after the first one's line was let go.
+    if (event.button !== 0 || !event.isPrimary || pointer.current !== null) return;
     const at = placeOf(event, scaleRatio);
     if (!at) return;
     event.preventDefault();
@@ -32,7 +33,7 @@ export function useRedPencil(scaleRatio: number, onLine: (line: RedLine) => void
     line.current = [at];
     setDrawing([at]);
   };
-  const move = (event: PointerEvent<HTMLElement>) => {
+  const move = (event: PointerEvent<SVGSVGElement>) => {
     const last = line.current.at(-1);
     const at = placeOf(event, scaleRatio);
     if (event.pointerId !== pointer.current || !last || !at || line.current.length >= MOST_PLACES) return;
@@ -41,7 +42,7 @@ export function useRedPencil(scaleRatio: number, onLine: (line: RedLine) => void
     line.current = [...line.current, at];
     setDrawing(line.current);
   };
-  const end = (event: PointerEvent<HTMLElement>) => {
+  const end = (event: PointerEvent<SVGSVGElement>) => {
     if (event.pointerId !== pointer.current) return;
     pointer.current = null;
     setDrawing(null);
@@ -49,12 +50,22 @@ export function useRedPencil(scaleRatio: number, onLine: (line: RedLine) => void
     if (line.current.length > 1 && event.type === "pointerup") onLine(line.current);
     line.current = [];
   };
-  return { drawing, handlers: { onPointerDown: begin, onPointerMove: move, onPointerUp: end, onPointerCancel: end } };
+  /** Lets go of the line under way: a second finger came down, and the two move the sheet. */
+  const drop = () => {
+    pointer.current = null;
+    line.current = [];
+    setDrawing(null);
+  };
+  return {
+    drawing,
+    drop,
+    handlers: { onPointerDown: begin, onPointerMove: move, onPointerUp: end, onPointerCancel: end },
+  };
 }
 
 /** Where a pointer stands on the drawing, metres; the sheet is drawn in millimetres of paper, downward. */
-function placeOf(event: PointerEvent<HTMLElement>, scaleRatio: number): Place | null {
-  const sheet = event.currentTarget.querySelector("svg");
+function placeOf(event: PointerEvent<SVGSVGElement>, scaleRatio: number): Place | null {
+  const sheet = event.currentTarget.querySelector<SVGGElement>("g[data-ratio]");
   const matrix = sheet?.getScreenCTM?.();
   if (!matrix) return null;
   const { x, y } = new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix.inverse());

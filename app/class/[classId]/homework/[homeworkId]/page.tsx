@@ -11,6 +11,7 @@ import { findHomework, homeworkSubject } from "@/lib/classroom/homework/find-hom
 import { type HomeworkSheet, homeworkSheet } from "@/lib/classroom/homework/homework-of-class";
 import { UNITS } from "@/lib/exercise/exercise";
 import { ClassFrame } from "../../../class-frame";
+import { ClassPaths } from "../../../class-paths";
 import { Closed } from "../../../closed";
 import { Part } from "../../../part";
 import { InTime } from "../../in-time";
@@ -48,6 +49,7 @@ export default async function HomeworkPage({ params }: Props) {
         )
       }
     >
+      <ClassPaths classId={classId} />
       <Part id="set" title="What is set" note={ruleWords(sheet)}>
         <ol>
           {sheet.items.map((item) => (
@@ -84,17 +86,20 @@ export default async function HomeworkPage({ params }: Props) {
                     key={itemId}
                     handInId={cameLate.handInId}
                     name={`${student.name}, ${itemWords(sheet.items.find(({ id }) => id === itemId))}`}
+                    exercise={itemWords(sheet.items.find(({ id }) => id === itemId))}
                     madeAt={cameLate.madeAt}
                     receivedAt={cameLate.receivedAt}
                     dueAt={student.dueAt}
                     reason={cameLate.inTimeReason}
-                    short
                   />
                 ),
               )}
             </li>
           ))}
         </ul>
+        <div className="class-presses">
+          <PressLink href={`/class/${classId}/pile`}>Hand in a pile of drawings on paper</PressLink>
+        </div>
       </Part>
       <Part
         id="again"
@@ -110,9 +115,6 @@ export default async function HomeworkPage({ params }: Props) {
       </Part>
       <Part id="away" title="Put it away" note="Out of the students' lists; everything handed in stays.">
         <Archive homeworkId={homeworkId} archived={archived === 1} />
-        <div className="class-presses">
-          <PressLink href={`/class/${classId}`}>To the class</PressLink>
-        </div>
       </Part>
     </ClassFrame>
   );

@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { ClassFrame } from "../../../class-frame";
+import { ClassPaths } from "../../../class-paths";
 import { Closed } from "../../../closed";
 import { ownClass } from "../../../own-class";
 import { readChoices } from "./read-choices";
@@ -17,6 +18,7 @@ export default async function SetHomeworkPage({ params }: Props) {
   if (!own.ok) return <Closed sentence={own.sentence} />;
   return (
     <ClassFrame title="Set homework" name={own.name} lead={own.title}>
+      <ClassPaths classId={classId} />
       <SetHomeworkForm classId={classId} {...(await readChoices(own.store, classId))} />
     </ClassFrame>
   );

@@ -9,6 +9,7 @@ import { findHomework, homeworkSubject } from "@/lib/classroom/homework/find-hom
 import { homeworkToChange, type ItemToChange } from "@/lib/classroom/homework/homework-to-change";
 import { UNITS } from "@/lib/exercise/exercise";
 import { ClassFrame } from "../../../../class-frame";
+import { ClassPaths } from "../../../../class-paths";
 import { Closed } from "../../../../closed";
 import type { FormState, KnownItem } from "../../set/form-state";
 import { readChoices } from "../../set/read-choices";
@@ -50,6 +51,7 @@ export default async function ChangeHomeworkPage({ params }: Props) {
   };
   return (
     <ClassFrame title={`Change ${homework.title}`} name={person.name}>
+      <ClassPaths classId={classId} />
       <ChangeHomeworkForm
         classId={classId}
         homeworkId={homeworkId}

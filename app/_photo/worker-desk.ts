@@ -1,0 +1,81 @@
+import type { Exercise } from "@/lib/exercise/exercise";
+import type { SheetCode } from "@/lib/sheet/sheet-code";
+import type {
+  Answer,
+  Asked,
+  DrawingAnswer,
+  FourPoints,
+  FrameAnswer,
+  FromWorker,
+  NameAnswer,
+  PhotoAnswer,
+  StraightAnswer,
+} from "./worker/messages";
+
+/** What the page asks its worker; each answer comes in its own time, and a failure is an error in words. */
+export type WorkerDesk = {
+  readonly readPhoto: (file: Blob, look: boolean, step: (words: string) => void) => Promise<PhotoAnswer>;
+  readonly readDrawing: (
+    asked: Extract<Asked, { readonly ask: "drawing" | "corners" }>,
+    step: (words: string) => void,
+  ) => Promise<DrawingAnswer>;
+  /** Of the sheet found last. */
+  readonly showName: (exercise: Exercise, code: SheetCode) => Promise<NameAnswer>;
+  /** Of the photograph opened last. */
+  readonly straighten: (corners: FourPoints, size: readonly [width: number, height: number]) => Promise<StraightAnswer>;
+  readonly readFrame: (frame: ImageBitmap) => Promise<FrameAnswer>;
+  readonly close: () => void;
+};
+
+type Waiting = {
+  readonly done: (answer: Answer) => void;
+  readonly failed: (error: Error) => void;
+  readonly step: (words: string) => void;
+};
+
+/** A desk with a worker that is started at the first question. */
+export function openWorkerDesk(start: () => Worker): WorkerDesk {
+  let worker: Worker | null = null;
+  let last = 0;
+  const waiting = new Map<number, Waiting>();
+
+  const failAll = (words: string) => {
+    for (const { failed } of waiting.values()) failed(new Error(words));
+    waiting.clear();
+    worker?.terminate();
+    worker = null;
+  };
+  const begin = () => {
+    const begun = start();
+    begun.onmessage = ({ data }: MessageEvent<FromWorker>) => {
+      const one = waiting.get(data.id);
+      if (!one) return;
+      if ("step" in data) return one.step(data.step);
+      waiting.delete(data.id);
+      if ("answer" in data) one.done(data.answer);
+      else one.failed(new Error(data.failed));
+    };
+    begun.onerror = () => failAll("What reads photographs could not be started.");
+    return begun;
+  };
+  const ask = (asked: Asked, step: (words: string) => void, handOver: Transferable[] = []) =>
+    new Promise<Answer>((done, failed) => {
+      worker ??= begin();
+      last += 1;
+      waiting.set(last, { done, failed, step });
+      worker.postMessage({ id: last, ...asked }, handOver);
+    });
+  return {
+    readPhoto: async (file, look, step) => (await ask({ ask: "photo", file, look }, step)) as PhotoAnswer,
+    readDrawing: async (asked, step) => (await ask(asked, step)) as DrawingAnswer,
+    showName: async (exercise, code) => (await ask({ ask: "name", exercise, code }, () => {})) as NameAnswer,
+    straighten: async (corners, size) => (await ask({ ask: "straighten", corners, size }, () => {})) as StraightAnswer,
+    readFrame: async (frame) => (await ask({ ask: "frame", frame }, () => {}, [frame])) as FrameAnswer,
+    close: () => failAll("The page was left."),
+  };
+}
+
+/** The worker itself, as the builder makes it. */
+export function startCheckWorker(): Worker {
+  return new Worker(new URL("./worker/check-worker.ts", import.meta.url), { type: "module" });
+}
