@@ -410,7 +410,7 @@ test("a whole folder is chosen, or files are dropped", async ({ page }) => {
     },
     JSON.stringify(marksOf(FILES.floor)),
   );
-  await page.locator(".folder-drop").dispatchEvent("drop", { dataTransfer });
+  await page.locator(".file-drop").dispatchEvent("drop", { dataTransfer });
   await expect(page.getByText("1 file graded, of 1 student.")).toBeVisible();
   await expect(page.locator(".gradebook tbody th")).toHaveText(["Tess"]);
 });

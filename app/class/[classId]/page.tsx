@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import { headers } from "next/headers";
 import { notFound } from "next/navigation";
 import { openClassroom } from "@/app/_server/classroom";
+import { phoneAddress } from "@/app/_server/phone-address";
 import { classSubject } from "@/lib/classroom/access/find-subject";
 import { mayDo } from "@/lib/classroom/access/may-do";
 import { classWithMembers } from "@/lib/classroom/accounts/classes";
@@ -14,7 +15,6 @@ import { ClassList } from "./class-list";
 import { CodeDrawing } from "./code-drawing";
 import { HomeworkPart } from "./homework/homework-part";
 import { MemberRow } from "./member-row";
-import { phoneAddress } from "./phone-address";
 import "./homework/homework.css";
 
 export const metadata: Metadata = { title: "Class" };

@@ -1,6 +1,7 @@
 "use client";
 
 import { Form } from "../form";
+import { newPasswordLine, wordLine } from "../one-time-lines";
 import { Part } from "../part";
 import { useWordInAddress } from "../word-in-address";
 
@@ -19,12 +20,7 @@ export function Invited() {
         press="Begin to teach here"
         onDone={() => window.location.assign("/class")}
         lines={[
-          {
-            name: "word",
-            label: "Word of the invitation",
-            note: word ? "Your link has filled this in." : "Twenty letters. Capitals and dashes do not matter.",
-            start: word,
-          },
+          wordLine("Word of the invitation", word),
           { name: "name", label: "Your name", note: "As your students know you.", autoComplete: "name" },
           {
             name: "email",
@@ -33,13 +29,7 @@ export function Invited() {
             note: "You sign in with it. No letter is sent to it.",
             autoComplete: "username",
           },
-          {
-            name: "password",
-            label: "Password",
-            type: "password",
-            note: "At least 10 letters; a few words do well.",
-            autoComplete: "new-password",
-          },
+          newPasswordLine("Password"),
         ]}
       />
     </Part>

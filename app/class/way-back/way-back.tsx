@@ -1,6 +1,7 @@
 "use client";
 
 import { Form } from "../form";
+import { newPasswordLine, wordLine } from "../one-time-lines";
 import { Part } from "../part";
 import { useWordInAddress } from "../word-in-address";
 
@@ -19,21 +20,7 @@ export function WayBack() {
           path="/api/class/way-back"
           press="Take this password"
           onDone={() => window.location.assign("/class")}
-          lines={[
-            {
-              name: "word",
-              label: "Word of the way back",
-              note: word ? "Your link has filled this in." : "Twenty letters. Capitals and dashes do not matter.",
-              start: word,
-            },
-            {
-              name: "password",
-              label: "New password",
-              type: "password",
-              note: "At least 10 letters; a few words do well.",
-              autoComplete: "new-password",
-            },
-          ]}
+          lines={[wordLine("Word of the way back", word), newPasswordLine("New password")]}
         />
       </Part>
       <Part id="how" title="How to get the word">

@@ -2,13 +2,13 @@ import type { Metadata } from "next";
 import { headers } from "next/headers";
 import { notFound } from "next/navigation";
 import { openClassroom } from "@/app/_server/classroom";
+import { phoneAddress } from "@/app/_server/phone-address";
 import { mayDo } from "@/lib/classroom/access/may-do";
 import { findVote } from "@/lib/classroom/live/find-vote";
 import { thawExercise } from "@/lib/classroom/live/freeze-exercise";
 import { liveState } from "@/lib/classroom/live/live-state";
 import { Closed } from "../../../closed";
 import { CodeDrawing } from "../../code-drawing";
-import { phoneAddress } from "../../phone-address";
 import { FrontScreen } from "./front-screen";
 
 export const metadata: Metadata = { title: "Everyone places it" };

@@ -1,5 +1,5 @@
 import { networkInterfaces } from "node:os";
-import { readClient } from "@/app/_server/client";
+import { readClient } from "./client";
 
 export type PhoneAddress = {
   /** Where phones find this server: `http://192.168.1.20:3000`. */
