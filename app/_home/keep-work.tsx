@@ -2,10 +2,14 @@
 
 import { type ChangeEvent, useRef, useState } from "react";
 import { type Back, bringBack, copyProgress, erase } from "@/app/_parts/kept-work/copy-work";
-import { findShelf } from "@/app/_parts/kept-work/shelf";
+import { findShelf, keysOf, PLAN_KEY } from "@/app/_parts/kept-work/shelf";
 import { shelfChanged, useShelf } from "@/app/_parts/kept-work/use-shelf";
 import { Press } from "@/app/_parts/press";
 import { saveFile } from "@/app/_parts/save-file";
+
+const RUBBED_OUT = "Rubbed out: your records, drawings and photographs are gone from this browser.";
+/** A teacher who rubs out what was tried in front of a class keeps what was prepared for it. */
+const PLANS_STAY = "The plans on the drafting desk stay; in Draft, under Plans, each can be thrown away.";
 
 const COPY_NAME = "plasterline-work.json";
 
@@ -22,6 +26,7 @@ export function KeepWork() {
   const shelf = useShelf();
   const [said, setSaid] = useState("");
   const [sure, setSure] = useState(false);
+  const [drafted, setDrafted] = useState(false);
   const picker = useRef<HTMLInputElement>(null);
 
   const save = () => {
@@ -37,12 +42,17 @@ export function KeepWork() {
     shelfChanged();
     setSaid(sayBack(back));
   };
+  const askFirst = () => {
+    const kept = findShelf();
+    setDrafted(kept !== null && keysOf(kept, PLAN_KEY).length > 0);
+    setSure(true);
+  };
   const rubOut = () => {
     const kept = findShelf();
     if (kept) erase(kept);
     shelfChanged();
     setSure(false);
-    setSaid("Rubbed out. Nothing of yours is left in this browser.");
+    setSaid(kept && keysOf(kept, PLAN_KEY).length > 0 ? `${RUBBED_OUT} ${PLANS_STAY}` : RUBBED_OUT);
   };
 
   if (shelf && !shelf.keeping) {
@@ -82,9 +92,10 @@ export function KeepWork() {
             <Press weight="main" onClick={rubOut}>
               Yes, rub out everything
             </Press>
+            {drafted && <p>{PLANS_STAY}</p>}
           </>
         ) : (
-          <Press onClick={() => setSure(true)}>Rub it all out</Press>
+          <Press onClick={askFirst}>Rub it all out</Press>
         )}
       </div>
       <p role="status">{said}</p>

@@ -79,7 +79,7 @@ function Table() {
               <PicturePane />
             </LegiblePane>
           </div>
-          <Drawers />
+          <Drawers plan={shelved.opened} />
         </div>
       </SheetContext>
       <Said />

@@ -19,8 +19,8 @@ const WORDS: Readonly<Record<Drawer, string>> = {
   exercise: "Make it an exercise",
 };
 
-/** Beside the drawings: one of five things to see to, in the order a plan is made. */
-export function Drawers() {
+/** Beside the drawings: one of five things to see to, in the order a plan is made. `plan` is what the plan is kept under. */
+export function Drawers({ plan }: { readonly plan: string }) {
   const drawer = useDesk((desk) => desk.drawer);
   const draft = useDesk((desk) => desk.history.draft);
   const store = useDeskStore();
@@ -52,7 +52,7 @@ export function Drawers() {
             <SightlinesSection draft={draft} apply={apply} show={showInNotes} />
           </>
         )}
-        {drawer === "exercise" && <ExerciseDesk draft={draft} apply={apply} />}
+        {drawer === "exercise" && <ExerciseDesk draft={draft} apply={apply} plan={plan} />}
       </div>
     </section>
   );

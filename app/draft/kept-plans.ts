@@ -1,13 +1,13 @@
 import { isRecord } from "@/app/_parts/kept-work/read-attempt";
-import { keysOf, put, type Shelf, take } from "@/app/_parts/kept-work/shelf";
+import { keysOf, PLAN_KEY, put, type Shelf, take } from "@/app/_parts/kept-work/shelf";
 import type { Draft } from "@/lib/draft/draft";
 import type { Edit } from "@/lib/draft/edit";
 import { edit, type History, startHistory, undo } from "@/lib/draft/history";
 import { writeDraft } from "@/lib/draft/write-draft";
+import { forgetVersions } from "./exercise/kept-versions";
 import { CHOOSING, type Hand } from "./hand";
 import type { Measures } from "./measures";
 
-const PLAN_KEY = "plasterline.draft.plan.";
 const OPEN_KEY = "plasterline.draft.open";
 const FORMAT = "plasterline.draft/1";
 
@@ -71,8 +71,10 @@ export function freshKey(shelf: Shelf): string {
   return String(Math.max(0, ...taken) + 1);
 }
 
+/** Forgets a plan, and its versions: the next plan may get its key. */
 export function forgetPlan(shelf: Shelf, key: string): void {
   shelf.removeItem(PLAN_KEY + key);
+  forgetVersions(shelf, key);
 }
 
 /**

@@ -7,6 +7,9 @@ export const FINISHED_KEY = "plasterline.record.";
 /** The keys of photographed drawings under way begin so. */
 export const CHECK_KEY = "plasterline.check";
 
+/** The keys of the plans on the drafting desk begin so. */
+export const PLAN_KEY = "plasterline.draft.plan.";
+
 /** When the storage is full, at most so many times what is to be written is freed: if that is not enough, nothing is. */
 const MOST_FREED = 3;
 

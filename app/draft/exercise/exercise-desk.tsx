@@ -11,7 +11,7 @@ import { Worth } from "./worth";
 import "./exercise.css";
 
 /** The plan as an exercise: what is asked and in which order, how hard that is, its words, and what can be done with it. */
-export function ExerciseDesk({ draft, apply }: ExercisePart) {
+export function ExerciseDesk({ draft, apply, plan }: ExercisePart & { readonly plan: string }) {
   return (
     <div className="exercise-desk">
       <h2 className="notes-title">Make it an exercise</h2>
@@ -21,7 +21,7 @@ export function ExerciseDesk({ draft, apply }: ExercisePart) {
       <TaskFields draft={draft} apply={apply} />
       <Worth draft={draft} />
       <WordsFields draft={draft} apply={apply} />
-      <Versions draft={draft} />
+      <Versions key={plan} draft={draft} plan={plan} />
     </div>
   );
 }

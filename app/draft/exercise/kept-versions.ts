@@ -13,6 +13,11 @@ export function keepVersion(shelf: Shelf | null, plan: string, version: Version)
   return shelf !== null && put(shelf, VERSIONS_KEY + plan, addVersion(keptVersions(shelf, plan), version));
 }
 
+/** Forgets them all, with their plan. */
+export function forgetVersions(shelf: Shelf, plan: string): void {
+  shelf.removeItem(VERSIONS_KEY + plan);
+}
+
 export function forgetVersion(shelf: Shelf | null, plan: string, when: string): void {
   if (shelf) put(shelf, VERSIONS_KEY + plan, dropVersion(keptVersions(shelf, plan), when));
 }

@@ -9,30 +9,30 @@ import { MOST_VERSIONS, type Version } from "@/lib/draft/exercise-desk/versions"
 import { startHistory } from "@/lib/draft/history";
 import { useDesk, useDeskStore } from "../draft-context";
 import { CHOOSING } from "../hand";
-import { lastOpen } from "../kept-plans";
 import { forgetVersion, keepVersion, keptVersions } from "./kept-versions";
 import { fileText } from "./use-it";
 
-/** The plan that this browser opens first is kept under this key until it is kept at all. */
-const FIRST_PLAN = "1";
+type Props = {
+  readonly draft: Draft;
+  /** What the plan on this table is kept under; another may lie on the table of another tab. */
+  readonly plan: string;
+};
 
 /** Versions of the plan to go back to. Going back keeps the plan as it is now first, so that nothing is lost by it. */
-export function Versions({ draft }: { readonly draft: Draft }) {
+export function Versions({ draft, plan }: Props) {
   const store = useDeskStore();
   const measures = useDesk((desk) => desk.measures);
   const [versions, setVersions] = useState<readonly Version[]>([]);
   const [name, setName] = useState("");
   const [said, setSaid] = useState("");
   const look = useCallback(() => {
-    const shelf = findShelf();
-    setVersions(keptVersions(shelf, planKey()));
-  }, []);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another plan on the table has other versions
-  useEffect(look, [look, draft]);
+    setVersions(keptVersions(findShelf(), plan));
+  }, [plan]);
+  useEffect(look, [look]);
 
   const keep = (called: string): boolean => {
     const version = { when: new Date().toISOString(), name: called, text: fileText(draft) };
-    const kept = keepVersion(findShelf(), planKey(), version);
+    const kept = keepVersion(findShelf(), plan, version);
     setSaid(kept ? "" : "This browser does not keep the version: its storage is full or blocked.");
     look();
     return kept;
@@ -93,7 +93,7 @@ export function Versions({ draft }: { readonly draft: Draft }) {
             <Press
               weight="small"
               onClick={() => {
-                forgetVersion(findShelf(), planKey(), version.when);
+                forgetVersion(findShelf(), plan, version.when);
                 look();
               }}
             >
@@ -105,10 +105,4 @@ export function Versions({ draft }: { readonly draft: Draft }) {
       <p role="status">{said}</p>
     </section>
   );
-}
-
-/** What the plan on the table is kept under. */
-function planKey(): string {
-  const shelf = findShelf();
-  return (shelf && lastOpen(shelf)) ?? FIRST_PLAN;
 }

@@ -2,7 +2,8 @@ import { beforeEach, describe, expect, it } from "vitest";
 import type { Shelf } from "@/app/_parts/kept-work/shelf";
 import type { DeskStore } from "@/app/draft/desk";
 import { createDesk } from "@/app/draft/desk-store";
-import { freshKey, keepPlan, keptPlan, keptPlans, lastOpen, type Work } from "@/app/draft/kept-plans";
+import { keepVersion, keptVersions } from "@/app/draft/exercise/kept-versions";
+import { forgetPlan, freshKey, keepPlan, keptPlan, keptPlans, lastOpen, type Work } from "@/app/draft/kept-plans";
 import { readDraft } from "@/lib/draft/read-draft";
 import { writeDraft } from "@/lib/draft/write-draft";
 import { smallShelf } from "../parts/kept-work/small-shelf";
@@ -88,5 +89,19 @@ describe("plans kept in the browser", () => {
     expect(keptPlan(shelf(), "7", read)).toBeNull();
     shelf().setItem("plasterline.draft.plan.7", "not a plan");
     expect(keptPlan(shelf(), "7", read)).toBeNull();
+  });
+
+  it("take their versions with them when they are thrown away, and nobody else's", () => {
+    const version = { when: "2026-01-01T00:00:00.000Z", name: "Before the niche", text: "{}" };
+    for (const key of ["1", "2"]) {
+      keepPlan(shelf(), key, busyDesk().getState(), "2026-01-01T00:00:00.000Z");
+      keepVersion(shelf(), key, { ...version, name: `Of ${key}` });
+    }
+    forgetPlan(shelf(), "2");
+    expect(keptPlans(shelf()).map(({ key }) => key)).toEqual(["1"]);
+    // The next plan gets the key of the one that went.
+    expect(freshKey(shelf())).toBe("2");
+    expect(keptVersions(shelf(), "2")).toEqual([]);
+    expect(keptVersions(shelf(), "1").map(({ name }) => name)).toEqual(["Of 1"]);
   });
 });

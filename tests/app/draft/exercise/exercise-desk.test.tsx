@@ -46,7 +46,7 @@ function show(store: ReturnType<typeof createDesk>) {
 }
 
 function Shown() {
-  return <ExerciseDesk draft={useDesk((desk) => desk.history.draft)} apply={useApply()} />;
+  return <ExerciseDesk draft={useDesk((desk) => desk.history.draft)} apply={useApply()} plan="1" />;
 }
 
 const button = (name: string | RegExp) => screen.getByRole("button", { name });
