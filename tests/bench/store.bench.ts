@@ -6,7 +6,7 @@ import pg from "pg";
 import { bench, describe } from "vitest";
 import { openStore, type StorePlace } from "@/lib/classroom/store/open-store";
 import type { Store } from "@/lib/classroom/store/store";
-import type { HandInTable } from "@/lib/classroom/store/tables";
+import type { HandInTable } from "@/lib/classroom/store/tables/homework-tables";
 import { write } from "@/lib/classroom/store/write";
 import { storesOf, type TestStores } from "../classroom/engines";
 import { give, set } from "../classroom/homework/desk";

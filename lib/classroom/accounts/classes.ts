@@ -1,6 +1,6 @@
 import { randomUUID } from "node:crypto";
 import type { Store } from "../store/store";
-import type { ClassTable, MemberTable } from "../store/tables";
+import type { ClassTable, MemberTable } from "../store/tables/class-tables";
 import { write } from "../store/write";
 import { type No, no } from "./answer";
 import { makeCode } from "./code";

@@ -1,7 +1,8 @@
 import { randomUUID } from "node:crypto";
 import type { Kysely } from "kysely";
 import type { Store } from "../store/store";
-import type { MemberTable, Tables } from "../store/tables";
+import type { Tables } from "../store/tables";
+import type { MemberTable } from "../store/tables/class-tables";
 import { write } from "../store/write";
 import { type No, no, tooMany } from "./answer";
 import { cleanCode } from "./as-written";

@@ -1,7 +1,8 @@
 import { createHash, randomUUID } from "node:crypto";
 import type { Kysely } from "kysely";
 import type { Store } from "../store/store";
-import type { OneTimeWordTable, Tables } from "../store/tables";
+import type { Tables } from "../store/tables";
+import type { OneTimeWordTable } from "../store/tables/account-tables";
 import { type Written, write } from "../store/write";
 import { type No, no, tooMany } from "./answer";
 import { cleanCode } from "./as-written";

@@ -1,4 +1,4 @@
-import type { HomeworkTable } from "../store/tables";
+import type { HomeworkTable } from "../store/tables/homework-tables";
 
 /** A criterion of the teacher's own, and the most points it gives. */
 export type Criterion = { readonly name: string; readonly points: number };

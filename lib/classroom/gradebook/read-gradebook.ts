@@ -1,5 +1,5 @@
 import type { Store } from "../store/store";
-import type { HomeworkItemTable } from "../store/tables";
+import type { HomeworkItemTable } from "../store/tables/homework-tables";
 import type { GradebookRows } from "./gradebook";
 import { readCriteria } from "./read-criteria";
 

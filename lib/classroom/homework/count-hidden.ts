@@ -1,5 +1,6 @@
 import type { Kysely } from "kysely";
-import type { HomeworkTable, Tables } from "../store/tables";
+import type { Tables } from "../store/tables";
+import type { HomeworkTable } from "../store/tables/homework-tables";
 import { isSetTo } from "./due";
 
 type Change = {

@@ -1,4 +1,4 @@
-import type { HandInTable, HomeworkMemberTable, HomeworkTable } from "../store/tables";
+import type { HandInTable, HomeworkMemberTable, HomeworkTable } from "../store/tables/homework-tables";
 
 type Homework = Readonly<Pick<HomeworkTable, "due_at" | "to_whom" | "feedback">>;
 /** What is agreed with one student; nothing where nothing was. */

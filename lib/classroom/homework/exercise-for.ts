@@ -2,7 +2,7 @@ import { type Exercise, UNITS } from "../../exercise/exercise";
 import { readExercise } from "../../exercise/read-exercise";
 import { generateExercise } from "../../generator/generate-exercise";
 import type { VariantOrder } from "../../generator/variant-id";
-import type { HomeworkItemTable, HomeworkTable } from "../store/tables";
+import type { HomeworkItemTable, HomeworkTable } from "../store/tables/homework-tables";
 import { nextSeed, variantOrder } from "./variant-order";
 
 type Item = Readonly<Pick<HomeworkItemTable, "id" | "source" | "unit" | "level" | "exercise">>;

@@ -1,6 +1,7 @@
 import type { Kysely } from "kysely";
 import type { Person, Subject } from "../access/person";
-import type { HomeworkItemTable, HomeworkTable, Tables } from "../store/tables";
+import type { Tables } from "../store/tables";
+import type { HomeworkItemTable, HomeworkTable } from "../store/tables/homework-tables";
 import { isReleased, type Terms } from "./due";
 
 export type FoundHomework = {

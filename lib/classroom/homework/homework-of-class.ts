@@ -1,5 +1,6 @@
 import type { Store } from "../store/store";
-import type { HomeworkItemTable, HomeworkTable, MemberTable } from "../store/tables";
+import type { MemberTable } from "../store/tables/class-tables";
+import type { HomeworkItemTable, HomeworkTable } from "../store/tables/homework-tables";
 import { dueAt, isLate, isSetTo, type Terms } from "./due";
 import { nameOf } from "./what-is-due";
 

@@ -1,5 +1,5 @@
 import type { Store } from "../store/store";
-import type { HomeworkItemTable, HomeworkTable } from "../store/tables";
+import type { HomeworkItemTable, HomeworkTable } from "../store/tables/homework-tables";
 import { nameOf } from "./what-is-due";
 
 export type ItemToChange = Readonly<HomeworkItemTable> & {

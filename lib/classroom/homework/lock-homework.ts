@@ -1,6 +1,7 @@
 import type { Kysely } from "kysely";
 import type { Engine } from "../store/store";
-import type { HomeworkTable, Tables } from "../store/tables";
+import type { Tables } from "../store/tables";
+import type { HomeworkTable } from "../store/tables/homework-tables";
 
 /**
  * A homework's row, held until the transaction ends: by a change alone, or by any number of hand-ins together. What comes in

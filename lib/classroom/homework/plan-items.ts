@@ -1,5 +1,5 @@
 import { type No, no } from "../accounts/answer";
-import type { HomeworkItemTable } from "../store/tables";
+import type { HomeworkItemTable } from "../store/tables/homework-tables";
 import type { ChangeHomework, SetHomework } from "./requests";
 
 type Before = Readonly<Pick<HomeworkItemTable, "id" | "taken_out_at">>;

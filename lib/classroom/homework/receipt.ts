@@ -1,6 +1,7 @@
 import type { Kysely } from "kysely";
 import type { Grade } from "../../grading/grade";
-import type { HandInTable, HomeworkItemTable, HomeworkTable, Tables } from "../store/tables";
+import type { Tables } from "../store/tables";
+import type { HandInTable, HomeworkItemTable, HomeworkTable } from "../store/tables/homework-tables";
 import { dueAt, isReleased, type Terms } from "./due";
 
 type HandInRow = Readonly<HandInTable>;

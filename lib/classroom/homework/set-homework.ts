@@ -2,7 +2,7 @@ import { randomUUID } from "node:crypto";
 import { type No, no } from "../accounts/answer";
 import { cleanName } from "../accounts/person-name";
 import type { Store } from "../store/store";
-import type { HomeworkItemTable } from "../store/tables";
+import type { HomeworkItemTable } from "../store/tables/homework-tables";
 import { write } from "../store/write";
 import { checkExercise } from "./check-exercise";
 import { habitHolders } from "./habit-holders";

@@ -1,7 +1,7 @@
 import { UNITS } from "../../exercise/exercise";
 import { variantId } from "../../generator/variant-id";
 import type { Store } from "../store/store";
-import type { HandInTable, HomeworkItemTable, HomeworkTable } from "../store/tables";
+import type { HandInTable, HomeworkItemTable, HomeworkTable } from "../store/tables/homework-tables";
 import { dueAt, isLate, isReleased, isSetTo, type Terms } from "./due";
 import { attemptsLeft, countingOf } from "./receipt";
 import { variantOrder } from "./variant-order";

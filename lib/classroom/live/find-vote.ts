@@ -2,7 +2,7 @@ import type { Subject } from "../access/person";
 import { cleanCode } from "../accounts/as-written";
 import { countTry, type Limit } from "../accounts/tries";
 import type { Store } from "../store/store";
-import type { VoteTable } from "../store/tables";
+import type { VoteTable } from "../store/tables/class-tables";
 
 /** A vote's code lets people in for so long: a lesson, and no evening of trying codes. */
 const CODE_HOURS = 4;

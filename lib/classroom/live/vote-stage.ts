@@ -1,4 +1,4 @@
-import type { VoteTable } from "../store/tables";
+import type { VoteTable } from "../store/tables/class-tables";
 
 /**
  * How far a vote has come. `open`: marks may be placed and moved. `revealed`: they may not; the room sees where they all

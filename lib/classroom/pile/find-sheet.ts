@@ -4,7 +4,8 @@ import { readVariantId } from "../../generator/variant-id";
 import { isSetTo } from "../homework/due";
 import { exerciseFor, mayBeVariant } from "../homework/exercise-for";
 import type { Store } from "../store/store";
-import type { HomeworkItemTable, HomeworkTable, Tables } from "../store/tables";
+import type { Tables } from "../store/tables";
+import type { HomeworkItemTable, HomeworkTable } from "../store/tables/homework-tables";
 import type { FindSheet } from "./requests";
 import type { FoundSheet, SheetWork } from "./sheet-works";
 

@@ -1,0 +1,2 @@
+/** 0 no, 1 yes. */
+export type YesNo = 0 | 1;
