@@ -1,10 +1,8 @@
 "use client";
 
-import { type ReactNode, useCallback, useMemo, useState } from "react";
+import { type ReactNode, useCallback, useMemo } from "react";
 import { type StoreApi, useStore } from "zustand";
 import type { Place } from "@/app/_parts/kept-work/attempt";
-import { Press } from "@/app/_parts/press";
-import { Magnifier } from "@/app/_sheet/magnifier";
 import { planeOf } from "@/app/_sheet/plane-of";
 import type { Bounds } from "@/app/_sheet/view";
 import type { Exercise } from "@/lib/exercise/exercise";
@@ -12,7 +10,8 @@ import { exercisePoints } from "@/lib/exercise/exercise-points";
 import { printScale } from "@/lib/measure/scale";
 import type { CheckedDrawing } from "./checked-drawing";
 import { Handle, type HandleLook } from "./handle";
-import { PHOTO_ID, PhotoPane, PhotoSheet, ZoomPresses } from "./photo-pane";
+import { HandledPhoto } from "./handled-photo";
+import { PhotoSheet } from "./photo-pane";
 import { boundsOfBox } from "./places";
 import type { PointDesk } from "./point-desk";
 import { PointList } from "./point-list";
@@ -46,7 +45,6 @@ export function PointsBoard(props: Props) {
 function Board({ exercise, drawing, desk, caption, head, foot, bounds }: Props & { readonly bounds: Bounds }) {
   const selected = useStore(desk, (state) => state.selected);
   const earlier = useStore(desk, (state) => state.earlier.length);
-  const [magnified, setMagnified] = useState(false);
   const points = useMemo(() => exercisePoints(exercise), [exercise]);
   const plane = planeOf(exercise);
 
@@ -76,49 +74,30 @@ function Board({ exercise, drawing, desk, caption, head, foot, bounds }: Props &
     const point = desk.getState().selected;
     return point === null ? null : (places().get(point) ?? null);
   }, [desk, places]);
-  const finger = handles.pointing?.down === true && handles.pointing.device !== "mouse";
   return (
     <div className="check-sheet ruled">
-      <div className="check-picture">
-        <PhotoPane
-          plane={plane}
-          label={WORDS}
-          address={drawing.picture}
-          bounds={bounds}
-          keys={handles.onKeyDown}
-          about={onHand}
-          onSecondFinger={handles.letGo}
-          {...handles.svg}
-          live={drawing.points.map(({ point, at, state }, i) =>
-            at ? (
-              <g key={point} data-handle={point}>
-                <Handle
-                  at={at}
-                  scaleRatio={drawing.frame.ratio}
-                  look={lookOf(state, point === selected)}
-                  letters={String(i + 1)}
-                />
-              </g>
-            ) : null,
-          )}
-          over={
-            magnified || finger ? (
-              <Magnifier plane={plane} drawingId={PHOTO_ID} mark={onHand} watch={desk.subscribe} />
-            ) : null
-          }
-        />
-        <div className="check-tools">
-          <p className="check-drawn">
-            <span className="lettering">
-              {caption} {printScale(drawing.scale)}
-            </span>
-          </p>
-          <Press weight="small" aria-pressed={magnified} onClick={() => setMagnified(!magnified)}>
-            Magnifier
-          </Press>
-          <ZoomPresses plane={plane} about={onHand} />
-        </div>
-      </div>
+      <HandledPhoto
+        plane={plane}
+        label={WORDS}
+        address={drawing.picture}
+        bounds={bounds}
+        handles={handles}
+        onHand={onHand}
+        watch={desk.subscribe}
+        caption={`${caption} ${printScale(drawing.scale)}`}
+        live={drawing.points.map(({ point, at, state }, i) =>
+          at ? (
+            <g key={point} data-handle={point}>
+              <Handle
+                at={at}
+                scaleRatio={drawing.frame.ratio}
+                look={lookOf(state, point === selected)}
+                letters={String(i + 1)}
+              />
+            </g>
+          ) : null,
+        )}
+      />
       <section className="check-side" aria-label="The points read">
         <div className="check-side-head">{head}</div>
         <PointList

@@ -3,9 +3,6 @@ import type { WhoseEye } from "@/lib/perspective/whose-eye/eye-answer";
 import type { DrawingPlace } from "@/lib/perspective/whose-eye/marked-drawing";
 import type { EyeWork } from "./eye-work";
 
-/** One unit of the board is one millimetre of the drawing. */
-export const BOARD_RATIO = 1000;
-
 /** So many widths of the picture are shown beside it, and heights over and under it, where lines meet out there. */
 const ROOM = 1;
 

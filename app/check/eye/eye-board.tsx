@@ -2,16 +2,17 @@
 
 import { type PointerEvent, useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from "react";
 import { Press } from "@/app/_parts/press";
+import { BOARD_RATIO } from "@/app/_photo/corner-lines";
 import { Handle } from "@/app/_photo/handle";
-import { PHOTO_ID, PhotoPane, PhotoSheet, ZoomPresses } from "@/app/_photo/photo-pane";
+import { HandledPhoto } from "@/app/_photo/handled-photo";
+import { PhotoSheet } from "@/app/_photo/photo-pane";
 import { useHandles } from "@/app/_photo/use-handles";
-import { Magnifier } from "@/app/_sheet/magnifier";
 import { useSheet } from "@/app/_sheet/sheet-context";
 import type { Bounds } from "@/app/_sheet/view";
 import { whoseEye } from "@/lib/perspective/whose-eye/whose-eye";
 import { CheckFrame } from "../check-frame";
 import { AnswerPanel } from "./answer-panel";
-import { BOARD_RATIO, boundsOf, boundsWithMeetings } from "./board";
+import { boundsOf, boundsWithMeetings } from "./board";
 import { useEye, useEyeRoom } from "./eye-context";
 import { EyeLines } from "./eye-lines";
 import { countMarks, type EyeWork, gripAfter, gripsOf, markOfGrip, type Spot, spotOf } from "./eye-work";
@@ -42,7 +43,6 @@ function Board({ work, read, bounds }: Props) {
   const { views } = useSheet();
   const selected = useEye((eye) => eye.selected);
   const keeping = useEye((state) => state.keeping);
-  const [magnified, setMagnified] = useState(false);
   const [wide, setWide] = useState(false);
   const { drawing, widthMm, units } = read;
   const eye = useMemo(() => (countMarks(drawing) > 0 ? whoseEye(drawing, units) : null), [drawing, units]);
@@ -106,54 +106,39 @@ function Board({ work, read, bounds }: Props) {
   return (
     <CheckFrame title="Check" board>
       <div className="check-sheet eye-sheet ruled">
-        <div className="check-picture">
-          <PhotoPane
-            plane="picture"
-            label={WORDS}
-            address={work.photo.address}
-            bounds={bounds}
-            keys={handles.onKeyDown}
-            about={onHand}
-            onSecondFinger={handles.letGo}
-            {...handles.svg}
-            onPointerDown={onPointerDown}
-            onPointerUp={onPointerUp}
-            live={
-              <>
-                <EyeLines drawing={drawing} eye={eye} left={around.left} right={around.right} />
-                {gripsOf(work).map(([grip, spot]) =>
-                  spot ? (
-                    <g key={grip} data-handle={grip} className={grip === selected ? "" : "eye-grip"}>
-                      <Handle
-                        at={place(spot)}
-                        scaleRatio={BOARD_RATIO}
-                        look={grip === selected ? "selected" : "sure"}
-                        letters={lettersOf(grip)}
-                      />
-                    </g>
-                  ) : null,
-                )}
-              </>
-            }
-            over={
-              (magnified || handles.pointing?.down) && (
-                <Magnifier plane="picture" drawingId={PHOTO_ID} mark={onHand} watch={store.subscribe} />
-              )
-            }
-          />
-          <div className="check-tools">
-            <p className="check-drawn">
-              <span className="lettering">The drawing</span>
-            </p>
-            <Press weight="small" aria-pressed={magnified} onClick={() => setMagnified(!magnified)}>
-              Magnifier
-            </Press>
+        <HandledPhoto
+          plane="picture"
+          label={WORDS}
+          address={work.photo.address}
+          bounds={bounds}
+          handles={handles}
+          svg={{ onPointerDown, onPointerUp }}
+          onHand={onHand}
+          watch={store.subscribe}
+          caption="The drawing"
+          live={
+            <>
+              <EyeLines drawing={drawing} eye={eye} left={around.left} right={around.right} />
+              {gripsOf(work).map(([grip, spot]) =>
+                spot ? (
+                  <g key={grip} data-handle={grip} className={grip === selected ? "" : "eye-grip"}>
+                    <Handle
+                      at={place(spot)}
+                      scaleRatio={BOARD_RATIO}
+                      look={grip === selected ? "selected" : "sure"}
+                      letters={lettersOf(grip)}
+                    />
+                  </g>
+                ) : null,
+              )}
+            </>
+          }
+          tools={
             <Press weight="small" aria-pressed={wide} onClick={showWide}>
               Room round it
             </Press>
-            <ZoomPresses plane="picture" about={onHand} />
-          </div>
-        </div>
+          }
+        />
         <section className="check-side eye-side" aria-label="Marks and answer">
           <div className="check-side-head">
             <h1 ref={head} tabIndex={-1} className="check-side-title">

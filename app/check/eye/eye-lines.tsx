@@ -1,7 +1,7 @@
+import { BOARD_RATIO } from "@/app/_photo/corner-lines";
 import { AtPoint, PlainLine } from "@/app/_sheet/end-marks";
 import type { WhoseEye } from "@/lib/perspective/whose-eye/eye-answer";
 import type { DrawingPlace, MarkedDrawing } from "@/lib/perspective/whose-eye/marked-drawing";
-import { BOARD_RATIO } from "./board";
 import { GROUP_LETTERS } from "./eye-work";
 
 type Props = {

@@ -1,22 +1,18 @@
 "use client";
 
-import { useCallback, useEffect, useMemo, useRef, useState } from "react";
-import { useStore } from "zustand";
-import { createStore } from "zustand/vanilla";
+import { useEffect, useMemo, useRef, useState } from "react";
 import { Press } from "@/app/_parts/press";
-import { Handle } from "@/app/_photo/handle";
+import { BOARD_RATIO, CornerLines } from "@/app/_photo/corner-lines";
+import { type BoardSize, boardSize, CORNERS, photoPoints } from "@/app/_photo/corner-marks";
+import { CornerRows } from "@/app/_photo/corner-rows";
+import { HandledPhoto } from "@/app/_photo/handled-photo";
 import { Nudges } from "@/app/_photo/nudges";
-import { PHOTO_ID, PhotoPane, PhotoSheet, ZoomPresses } from "@/app/_photo/photo-pane";
-import { useHandles } from "@/app/_photo/use-handles";
+import { PhotoSheet } from "@/app/_photo/photo-pane";
+import { useGrips } from "@/app/_photo/use-grips";
 import type { FourPoints } from "@/app/_photo/worker/messages";
-import { PlainLine } from "@/app/_sheet/end-marks";
-import { Magnifier } from "@/app/_sheet/magnifier";
 import type { Bounds } from "@/app/_sheet/view";
-import { capital } from "@/lib/plan/first-letter";
 import { CheckFrame } from "../check-frame";
-import { boardSize, CORNERS, photoPoints, startGrips } from "../corners/corner-marks";
 import { readMm } from "../read-mm";
-import { BOARD_RATIO } from "./board";
 import { useEyeRoom } from "./eye-context";
 import { countSpots, type EyeWork } from "./eye-work";
 import { TypedField } from "./typed-field";
@@ -41,92 +37,30 @@ export function StraightenEye(props: Props) {
   );
 }
 
-function StraightenBoard({
-  work,
-  onSet,
-  size,
-  bounds,
-}: Props & { readonly size: ReturnType<typeof boardSize>; readonly bounds: Bounds }) {
+function StraightenBoard({ work, onSet, size, bounds }: Props & { readonly size: BoardSize; readonly bounds: Bounds }) {
   const { store: eye } = useEyeRoom();
-  const [store] = useState(() =>
-    createStore(() => ({ grips: startGrips(size), selected: "upper left" as Corner, earlier: [startGrips(size)] })),
-  );
-  const { grips, selected } = useStore(store);
+  const { grips, selected, select, handles, onHand, watch } = useGrips<Corner>(CORNERS, size, bounds);
   const [typed, setTyped] = useState({ width: "", height: "" });
-  const [magnified, setMagnified] = useState(false);
   const head = useRef<HTMLHeadingElement>(null);
   useEffect(() => head.current?.focus({ preventScroll: true }), []);
   const [width, height] = [readMm(typed.width), readMm(typed.height)];
-  const handles = useHandles({
-    plane: "picture",
-    bounds,
-    places: () => new Map(CORNERS.map((corner) => [corner, store.getState().grips[corner]])),
-    selected: () => store.getState().selected,
-    select: (corner) => store.setState({ selected: corner as Corner }),
-    begin: () => store.setState(({ grips: was, earlier }) => ({ earlier: [...earlier, was].slice(-100) })),
-    move: (at) => store.setState(({ grips: was, selected: corner }) => ({ grips: { ...was, [corner]: at } })),
-    rest: () => {},
-    undo: () =>
-      store.setState(({ grips: was, earlier }) => ({ grips: earlier.at(-1) ?? was, earlier: earlier.slice(0, -1) })),
-    settle: () =>
-      store.setState(({ selected: corner }) => ({ selected: CORNERS[(CORNERS.indexOf(corner) + 1) % 4] ?? corner })),
-  });
-  const onHand = useCallback(() => store.getState().grips[store.getState().selected], [store]);
   const set = () => {
     if (width.ok && height.ok) onSet(photoPoints(grips, size).corners, [width.mm, height.mm]);
   };
   return (
     <CheckFrame title="Check" board>
       <div className="check-sheet ruled">
-        <div className="check-picture">
-          <PhotoPane
-            plane="picture"
-            label={WORDS}
-            address={work.photo.address}
-            bounds={bounds}
-            keys={handles.onKeyDown}
-            about={onHand}
-            onSecondFinger={handles.letGo}
-            {...handles.svg}
-            live={
-              <>
-                {CORNERS.map((corner, i) => (
-                  <PlainLine
-                    key={corner}
-                    from={grips[corner]}
-                    to={grips[CORNERS[(i + 1) % 4] ?? corner]}
-                    scaleRatio={BOARD_RATIO}
-                    className="corner-line"
-                  />
-                ))}
-                {CORNERS.map((corner, i) => (
-                  <g key={corner} data-handle={corner}>
-                    <Handle
-                      at={grips[corner]}
-                      scaleRatio={BOARD_RATIO}
-                      look={corner === selected ? "selected" : "settled"}
-                      letters={String(i + 1)}
-                    />
-                  </g>
-                ))}
-              </>
-            }
-            over={
-              (magnified || handles.pointing?.down) && (
-                <Magnifier plane="picture" drawingId={PHOTO_ID} mark={onHand} watch={store.subscribe} />
-              )
-            }
-          />
-          <div className="check-tools">
-            <p className="check-drawn">
-              <span className="lettering">The picture</span>
-            </p>
-            <Press weight="small" aria-pressed={magnified} onClick={() => setMagnified(!magnified)}>
-              Magnifier
-            </Press>
-            <ZoomPresses plane="picture" about={onHand} />
-          </div>
-        </div>
+        <HandledPhoto
+          plane="picture"
+          label={WORDS}
+          address={work.photo.address}
+          bounds={bounds}
+          handles={handles}
+          onHand={onHand}
+          watch={watch}
+          caption="The picture"
+          live={<CornerLines grips={grips} shown={CORNERS} selected={selected} />}
+        />
         <section className="check-side" aria-label="Corners">
           <div className="check-side-head">
             <h1 ref={head} tabIndex={-1} className="check-side-title">
@@ -139,21 +73,7 @@ function StraightenBoard({
             </p>
           </div>
           <div className="eye-rows">
-            <ol className="corner-rows">
-              {CORNERS.map((corner, i) => (
-                <li key={corner} className="point-row" data-chosen={corner === selected}>
-                  <button
-                    type="button"
-                    className="point-name"
-                    aria-pressed={corner === selected}
-                    onClick={() => store.setState({ selected: corner })}
-                  >
-                    <span className="point-number">{i + 1}</span>
-                    <span>{capital(corner)}</span>
-                  </button>
-                </li>
-              ))}
-            </ol>
+            <CornerRows shown={CORNERS} selected={selected} select={select} />
             <div className="eye-part">
               <Nudges onNudge={handles.nudge} />
               <TypedField

@@ -1,4 +1,4 @@
-import type { FourPoints, OwnLines } from "@/app/_photo/worker/messages";
+import type { FourPoints, OwnLines } from "./worker/messages";
 
 type Place = readonly [number, number];
 
