@@ -1,7 +1,7 @@
 "use client";
 
 import { useState } from "react";
-import { Press } from "@/app/_parts/press";
+import { Press, PressLink } from "@/app/_parts/press";
 import { When } from "@/app/_parts/when";
 import type { Shelved } from "./use-kept-plan";
 
@@ -19,6 +19,9 @@ export function PlansFold({ state, opened, plans, ...shelved }: Shelved) {
           <Press weight="small" onClick={() => shelved.begin("m")}>
             New plan in metres
           </Press>
+          <PressLink weight="small" href="/draft/bring">
+            Bring a plan
+          </PressLink>
         </div>
         {state === "gone" && <p className="draft-note">This browser keeps no plans.</p>}
         <ul>

@@ -1,0 +1,37 @@
+import type { BroughtUnit, NotUnderstood } from "@/lib/draft/bring/brought";
+import type { BroughtBounds } from "@/lib/draft/bring/brought-bounds";
+import type { LayerUse } from "@/lib/draft/bring/place/place-brought";
+import type { CatchingPieces } from "@/lib/draft/bring/pointing/lay-out-pieces";
+import type { Problem } from "@/lib/exercise/problem";
+
+/** A layer as the page shows it. */
+export type ShownLayer = {
+  readonly name: string;
+  readonly hidden: boolean;
+  /** How many lines are on it. */
+  readonly lines: number;
+  readonly guess: LayerUse;
+  /** Its lines as a path of the board's group. */
+  readonly path: string;
+};
+
+/** A drawing as the page shows it; the drawing itself stays with the worker. */
+export type ShownDrawing = {
+  readonly file: "DXF" | "SVG";
+  readonly unit: BroughtUnit;
+  readonly layers: readonly ShownLayer[];
+  readonly notUnderstood: readonly NotUnderstood[];
+  readonly bounds: BroughtBounds;
+  readonly pieces: CatchingPieces;
+};
+
+export type ReadAnswer =
+  | { readonly ok: true; readonly drawing: ShownDrawing }
+  | { readonly ok: false; readonly problem: Problem };
+
+/** What the page asks of the worker. Each has a number, and so has the answer. */
+export type Asked = { readonly ask: "read"; readonly file: Blob };
+export type Answer = ReadAnswer;
+
+export type ToWorker = Asked & { readonly id: number };
+export type FromWorker = { readonly id: number } & ({ readonly answer: Answer } | { readonly failed: string });

@@ -1,0 +1,59 @@
+import type { Brought, BroughtLine } from "@/lib/draft/bring/brought";
+import { broughtBounds } from "@/lib/draft/bring/brought-bounds";
+import { guessLayerUse } from "@/lib/draft/bring/place/guess-layer-use";
+import { layOutPieces } from "@/lib/draft/bring/pointing/lay-out-pieces";
+import { type Board, layBoard, toSheet } from "../board";
+import type { ReadAnswer } from "./messages";
+
+/** Points of a line nearer than this to the one before are drawn as one, millimetres of the board: none of them could be told apart. */
+const SAME_MM = 0.004;
+
+/** What the page is given of a drawing that was read. */
+export function showDrawing(brought: Brought): ReadAnswer {
+  const { file, unit, layers, notUnderstood } = brought;
+  const seen = layers.filter(({ hidden }) => !hidden);
+  const bounds = broughtBounds(seen) ?? broughtBounds(layers);
+  if (!bounds)
+    return {
+      ok: false,
+      problem: {
+        where: "the whole file",
+        message: "there is no line in it that can be taken over",
+        hint: notUnderstood[0]
+          ? `it has ${notUnderstood[0].what} and the like alone; save the plan's lines, and bring that`
+          : "save the plan's lines as DXF or SVG, and bring that file",
+      },
+    };
+  const board = layBoard(bounds);
+  const guess = guessLayerUse(brought);
+  return {
+    ok: true,
+    drawing: {
+      file,
+      unit,
+      notUnderstood,
+      bounds,
+      pieces: layOutPieces(layers),
+      layers: layers.map(({ name, hidden, lines }) => ({
+        name,
+        hidden,
+        lines: lines.length,
+        guess: (Object.hasOwn(guess, name) && guess[name]) || "ignore",
+        path: lines.map((line) => pathOf(line, board)).join(""),
+      })),
+    },
+  };
+}
+
+function pathOf({ points }: BroughtLine, board: Board): string {
+  let path = "";
+  let [x, y] = [Number.NaN, Number.NaN];
+  for (const [i, at] of points.entries()) {
+    const [nextX, nextY] = toSheet(board, at);
+    const near = Math.abs(nextX - x) < SAME_MM && Math.abs(nextY - y) < SAME_MM;
+    if (near && i < points.length - 1) continue;
+    path += `${path ? "L" : "M"}${nextX} ${nextY}`;
+    [x, y] = [nextX, nextY];
+  }
+  return path;
+}
