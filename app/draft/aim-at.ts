@@ -1,5 +1,6 @@
 import type { Draft } from "@/lib/draft/draft";
 import { applyEdit } from "@/lib/draft/edits/apply-edit";
+import { catchable } from "@/lib/draft/snapping/catchable";
 import { placeOpening } from "@/lib/draft/snapping/place-opening";
 import { sayCaught } from "@/lib/draft/snapping/say-caught";
 import { snapPoint } from "@/lib/draft/snapping/snap-point";
@@ -9,7 +10,6 @@ import { printLength } from "@/lib/measure/print-length";
 import { capital } from "@/lib/plan/first-letter";
 import type { Plan } from "@/lib/plan/plan";
 import type { PlanPoint } from "@/lib/stage/frame";
-import { catchable } from "./catchable";
 import type { Aim, Desk } from "./desk";
 import { editInHand, type Hand, lastPlace, placeOf } from "./hand";
 import { sayAngle } from "./live-lines";

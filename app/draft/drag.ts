@@ -1,5 +1,6 @@
 import type { Draft, Thing } from "@/lib/draft/draft";
 import type { Edit } from "@/lib/draft/edit";
+import { catchable } from "@/lib/draft/snapping/catchable";
 import { placeOpening } from "@/lib/draft/snapping/place-opening";
 import { sayCaught } from "@/lib/draft/snapping/say-caught";
 import { snapPoint } from "@/lib/draft/snapping/snap-point";
@@ -8,7 +9,6 @@ import { printLength } from "@/lib/measure/print-length";
 import { capital } from "@/lib/plan/first-letter";
 import { openingJambs, wallLine } from "@/lib/plan/wall-line";
 import type { PlanPoint } from "@/lib/stage/frame";
-import { catchable } from "./catchable";
 import { sayPlace } from "./thing-words";
 
 /** A drag of what is chosen: from where it was taken hold of to where the pointer is, plan metres. */

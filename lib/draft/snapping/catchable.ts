@@ -1,5 +1,5 @@
-import type { Plan, Wall } from "@/lib/plan/plan";
-import type { PlanPoint } from "@/lib/stage/frame";
+import type { Plan, Wall } from "../../plan/plan";
+import type { PlanPoint } from "../../stage/frame";
 
 /** So many walls that catch nothing here lend their directions and lengths all the same, the first of the plan. */
 const LENDING = 40;

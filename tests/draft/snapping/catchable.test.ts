@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { catchable } from "@/app/draft/catchable";
 import { applyEdit } from "@/lib/draft/edits/apply-edit";
 import { newDraft } from "@/lib/draft/new-draft";
+import { catchable } from "@/lib/draft/snapping/catchable";
 import { snapPoint } from "@/lib/draft/snapping/snap-point";
 import type { PlanPoint } from "@/lib/stage/frame";
 import { seeded } from "../../seeded";
