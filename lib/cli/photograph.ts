@@ -7,6 +7,7 @@ import { findChromium } from "./find-chromium.mjs";
 import { CHECK_SCREENS } from "./photograph-check-screens";
 import { type DrawnClass, drawClass } from "./photograph-class";
 import { CLASS_SCREENS } from "./photograph-class-screens";
+import { DRAFT_SCREENS } from "./photograph-draft-screens";
 import { SCREENS, type Screen } from "./photograph-screens";
 import { findFreePort } from "./try-port.mjs";
 import { waitForAnswer } from "./wait-for-answer.mjs";
@@ -25,7 +26,7 @@ const SIZES = [
 
 const LIGHTS = ["paper", "dark"] as const;
 
-const EVERY_SCREEN = [...SCREENS, ...CHECK_SCREENS, ...CLASS_SCREENS];
+const EVERY_SCREEN = [...SCREENS, ...CHECK_SCREENS, ...DRAFT_SCREENS, ...CLASS_SCREENS];
 
 /** The README's pictures: the screen, the size it is shown at, and its file. */
 const README_PICTURES: readonly (readonly [screen: string, size: string, file: string])[] = [
@@ -37,6 +38,7 @@ const README_PICTURES: readonly (readonly [screen: string, size: string, file: s
   ["result", "laptop", "result"],
   ["result-finished", "laptop", "finished"],
   ["record", "laptop", "record"],
+  ["draft-4-things", "laptop", "draft"],
   ["demonstrate-1-line", "projector", "demonstrate"],
   ["demonstrate-3-notes", "laptop", "notes"],
   ["sheet", "laptop", "sheet"],
