@@ -15,11 +15,16 @@ const SEEDED = ["properties", "tests/generator", "independent-cameras", "every-p
 /** How often a server is killed during hand-ins; `npm test` does it ten times. */
 const KILLS = "50";
 
+/** The word after which the built pages alone are measured, all or those named after it. */
+const PAGES = "pages";
+
 stopWithNpm();
 const complaint = checkNode(process.versions.node) ?? (await installMissing(PROJECT_ROOT));
 if (complaint) {
   console.error(complaint);
   process.exitCode = 1;
+} else if (process.argv[2] === PAGES) {
+  process.exitCode = (await measurePages(process.argv.slice(3))).code;
 } else {
   const words = [packageProgram(PROJECT_ROOT, "vitest"), "bench", "--run", ...process.argv.slice(2)];
   const server = await startPostgres("durable");
@@ -30,7 +35,7 @@ if (complaint) {
   if ("stop" in server) await server.stop();
   const seeded = process.argv.length > 2 ? { code: 0 } : await runSeededInFull();
   // The page's cost is measured on the built app; words on the command line narrow the engine's benchmarks only.
-  const pages = process.argv.length > 2 ? { code: 0 } : await measurePages();
+  const pages = process.argv.length > 2 ? { code: 0 } : await measurePages([]);
   process.exitCode = engine.code || killed.code || seeded.code || pages.code;
 }
 
@@ -46,8 +51,8 @@ async function runSeededInFull() {
   return runNode(words, { cwd: PROJECT_ROOT, env: { SEEDS: process.env.SEEDS ?? FULL_RUN } });
 }
 
-/** The built pages' own costs, in a real browser. */
-async function measurePages() {
+/** The built pages' own costs, in a real browser. @param {readonly string[]} pages */
+async function measurePages(pages) {
   const built = isBuilt(PROJECT_ROOT) ? { code: 0 } : await buildPages(PROJECT_ROOT, "show");
   if (built.code !== 0) return built;
   const browser = await getChromium(PROJECT_ROOT);
@@ -55,6 +60,6 @@ async function measurePages() {
     console.error(browser.sentence);
     return { code: 1 };
   }
-  const words = [packageProgram(PROJECT_ROOT, "tsx"), "tests/bench/browser/measure-pages.ts"];
+  const words = [packageProgram(PROJECT_ROOT, "tsx"), "tests/bench/browser/measure-pages.ts", ...pages];
   return runNode(words, { cwd: PROJECT_ROOT, env: { PLASTERLINE_CHROMIUM: browser.path } });
 }

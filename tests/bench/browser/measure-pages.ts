@@ -1,9 +1,10 @@
-import { gzipSync } from "node:zlib";
+import { loadavg } from "node:os";
 import { type Browser, chromium } from "@playwright/test";
 import { findChromium } from "@/lib/cli/find-chromium.mjs";
 import { toPage } from "../../browser/drive";
 import { exerciseText, manyWalls, serveCourse } from "../../browser/other-course";
 import { measureDraft } from "./measure-draft";
+import { measureScripts } from "./measure-scripts";
 import { type Frames, sayFrames, timeFrames } from "./time-frames";
 
 /**
@@ -16,7 +17,9 @@ const SLOWDOWN = 4;
 const MOVES = 240;
 /** Between two moves, about a frame of a screen. */
 const FRAME_MS = 16;
-const BLANK_PAGE_KB = 148;
+
+/** Which pages to measure; all of them when none is named. */
+const wanted = process.argv.slice(2);
 
 const found = findChromium(process);
 if (found.kind !== "found")
@@ -26,10 +29,14 @@ const browser = await chromium.launch({
   args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking"],
 });
 const course = await serveCourse({ "walls/many.json": exerciseText("many", manyWalls(WALLS)) });
+console.log(`load of the machine over the last minute: ${(loadavg()[0] ?? 0).toFixed(2)}`);
 try {
-  await measureDrag(browser, `${course.address}/practise/many`);
-  await measureScripts(browser, `${course.address}/practise/many`);
-  await measureDraft(browser, course.address);
+  const wants = (page: string) => wanted.length === 0 || wanted.includes(page);
+  if (wants("practise")) {
+    await measureDrag(browser, `${course.address}/practise/many`);
+    await measureScripts(browser, `${course.address}/practise/many`, "the practise page");
+  }
+  if (wants("draft")) await measureDraft(browser, course.address);
 } finally {
   await course.close();
   await browser.close();
@@ -50,22 +57,10 @@ async function measureDrag(within: Browser, address: string): Promise<void> {
     await page.waitForTimeout(FRAME_MS);
   }
   await page.mouse.up();
-  const frames = await page.evaluate(() => (window as unknown as Frames).frames);
-  console.log(`dragging a mark, ${WALLS} walls, processor slowed ${SLOWDOWN} times: ${sayFrames(frames)}`);
-  await page.close();
-}
-
-async function measureScripts(within: Browser, address: string): Promise<void> {
-  const page = await within.newPage();
-  const sizes: number[] = [];
-  page.on("response", async (response) => {
-    if (response.request().resourceType() === "script") sizes.push(gzipSync(await response.body()).length);
+  const frames = await page.evaluate(() => {
+    const { frames, waits } = window as unknown as Frames;
+    return { frames, waits };
   });
-  await page.goto(address);
-  await page.waitForLoadState("networkidle");
-  const total = sizes.reduce((sum, size) => sum + size, 0) / 1000;
-  console.log(
-    `JavaScript of the practise page: ${total.toFixed(0)} kB gzipped in ${sizes.length} files, ${(total - BLANK_PAGE_KB).toFixed(0)} over a blank page`,
-  );
+  console.log(`dragging a mark, ${WALLS} walls, processor slowed ${SLOWDOWN} times: ${sayFrames(frames)}`);
   await page.close();
 }

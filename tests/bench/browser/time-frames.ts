@@ -1,13 +1,23 @@
 /** What `timeFrames` leaves in a page. */
-export type Frames = { readonly frames: readonly number[] };
+export type Frames = {
+  /** The work of each frame in which the pointer moved, milliseconds. */
+  readonly frames: readonly number[];
+  /** From each frame's beginning to the next one's, milliseconds. */
+  readonly waits: readonly number[];
+};
+
+/** A pause this long is no slow frame: nothing moved, milliseconds. */
+const PAUSE_MS = 1000;
 
 /**
  * In the page: the work of each frame in which the pointer moves, milliseconds: its handlers, then from the frame's
- * start to the end of its style, layout and paint. The wait for the frame between the two is not work.
+ * start to the end of its style, layout and paint. The wait for the frame between the two is not work. And how long each frame
+ * began after the one before it, which also tells of a screen that cannot keep up.
  */
 export function timeFrames(): void {
   const frames: number[] = [];
-  Object.assign(window, { frames });
+  const waits: number[] = [];
+  Object.assign(window, { frames, waits });
   let handled = 0;
   let entered = 0;
   let asked = false;
@@ -30,17 +40,23 @@ export function timeFrames(): void {
     handled += performance.now() - entered;
     if (asked) return;
     asked = true;
-    requestAnimationFrame(() => {
+    requestAnimationFrame((now) => {
+      if (began > 0) waits.push(now - began);
       began = performance.now();
       after.port2.postMessage(null);
     });
   });
 }
 
-/** The frames' work in a line, milliseconds. */
-export function sayFrames(frames: readonly number[]): string {
-  const sorted = [...frames].sort((a, b) => a - b);
-  const at = (share: number) =>
-    (sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0).toFixed(1);
-  return `main-thread ms a frame over ${sorted.length} frames: median ${at(0.5)}, p95 ${at(0.95)}, most ${at(1)}`;
+/** The frames in a line, milliseconds. */
+export function sayFrames({ frames, waits }: Frames): string {
+  const at = (values: readonly number[], share: number) => {
+    const sorted = [...values].sort((a, b) => a - b);
+    return (sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0).toFixed(1);
+  };
+  const moving = waits.filter((ms) => ms < PAUSE_MS);
+  return (
+    `main-thread ms a frame over ${frames.length} frames: median ${at(frames, 0.5)}, p95 ${at(frames, 0.95)}, ` +
+    `most ${at(frames, 1)}; from frame to frame: median ${at(moving, 0.5)}, p95 ${at(moving, 0.95)}`
+  );
 }
