@@ -5,6 +5,15 @@ import type { Stage } from "../stage/stage";
 import type { Viewer } from "../stage/viewer";
 import type { Draft, Thing } from "./draft";
 
+/** Walls of a brought drawing that go on from each other, one between each two corners; they carry their own openings. */
+export type BroughtRun = {
+  readonly corners: readonly PlanPoint[];
+  readonly closed: boolean;
+  readonly walls: readonly (Pick<Wall, "thickness" | "onstage"> & {
+    readonly openings: readonly Omit<Opening, "id">[];
+  })[];
+};
+
 /** One change of a draft, as data: it can be kept, sent and done again. Lengths in metres, angles radians. */
 export type Edit =
   | { readonly edit: "set-stage"; readonly stage: Stage }
@@ -20,6 +29,8 @@ export type Edit =
       readonly height: number;
       readonly thickness: number;
     }
+  /** All that was found of a drawing, of one height. What of it the plan cannot take is left out. */
+  | { readonly edit: "bring-walls"; readonly runs: readonly BroughtRun[]; readonly height: number }
   | { readonly edit: "add-point"; readonly at: PlanPoint }
   | { readonly edit: "add-opening"; readonly wall: string; readonly opening: Omit<Opening, "id"> }
   | { readonly edit: "add-platform"; readonly platform: Omit<Platform, "id"> }

@@ -36,6 +36,32 @@ export const anyAddition: fc.Arbitrary<Making> = fc.oneof(
           thickness: 0.15,
         }),
     ),
+  fc
+    .record({
+      runs: fc.array(
+        fc.record({
+          corners: fc.array(place, { minLength: 2, maxLength: 5 }),
+          closed: fc.boolean(),
+          openings: fc.array(opening, { maxLength: 2 }),
+          thickness: fc.constantFrom(0, 0.15),
+          onstage: fc.constantFrom("left" as const, "right" as const),
+        }),
+        { minLength: 1, maxLength: 3 },
+      ),
+      height: length(1, 5),
+    })
+    .map(
+      ({ runs, height }): Making =>
+        () => ({
+          edit: "bring-walls",
+          height,
+          runs: runs.map(({ corners, closed, ...wall }) => ({
+            corners,
+            closed,
+            walls: corners.slice(closed ? 0 : 1).map(() => wall),
+          })),
+        }),
+    ),
   place.map(
     (at): Making =>
       () => ({ edit: "add-point", at }),

@@ -9,6 +9,13 @@ export function applyAffine([a, b, c, d, e, f]: Affine, [x, y]: Pair): readonly 
   return [a * x + c * y + e, b * x + d * y + f];
 }
 
+/** The map back; null for one that has no way back, since it lays the plane on a line. */
+export function invertAffine([a, b, c, d, e, f]: Affine): Affine | null {
+  const area = a * d - b * c;
+  if (!(Math.abs(area) > 0) || !Number.isFinite(1 / area)) return null;
+  return [d / area, -b / area, -c / area, a / area, (c * f - d * e) / area, (b * e - a * f) / area];
+}
+
 /** First `inner`, then `outer`. */
 export function chainAffine(outer: Affine, inner: Affine): Affine {
   const [a, b, c, d, e, f] = outer;

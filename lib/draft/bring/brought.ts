@@ -35,6 +35,8 @@ export type NotUnderstood = {
   readonly count: number;
   /** The first places, for looking there: "line 120, layer Notes". */
   readonly where: readonly string[];
+  /** Where the first of them lie, of those whose place is known; the drawing's own unit. */
+  readonly at: readonly BroughtPoint[];
 };
 
 export type Brought = {

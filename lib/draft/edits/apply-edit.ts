@@ -4,6 +4,7 @@ import type { Draft } from "../draft";
 import type { Edit, Edited } from "../edit";
 import { addOpening, addPoint, addThing } from "./add-things";
 import { addWalls } from "./add-walls";
+import { bringWalls } from "./bring-walls";
 import { moveCorner, renameCorner, setWallLength, splitWall } from "./change-corners";
 import { changeOpening, changeThing, changeWall } from "./change-things";
 import { type Changed, refuse } from "./changed";
@@ -46,6 +47,8 @@ function change(draft: Draft, edit: Edit): Changed {
       return setSheet(draft, edit);
     case "add-walls":
       return addWalls(draft, edit);
+    case "bring-walls":
+      return bringWalls(draft, edit);
     case "add-point":
       return addPoint(draft, edit);
     case "add-opening":

@@ -58,7 +58,8 @@ export function layOutBlocks(
     const block = blocks.get(name);
     const why = whyNot(insert, block, within);
     if (why || !block) {
-      passedOver.add(why ?? NOT_HELD, `layer ${layer}`);
+      const { x = Number.NaN, y = Number.NaN } = insert;
+      passedOver.add(why ?? NOT_HELD, `layer ${layer}`, applyAffine(to, [x, y]));
       return;
     }
     const { columnCount = 1, rowCount = 1, columnSpacing = 0, rowSpacing = 0 } = insert;

@@ -1,5 +1,5 @@
 import { type DxfBlock, parseString } from "dxf";
-import { type BringReading, type Brought, MOST_BYTES } from "../brought";
+import { type BringReading, type Brought, type BroughtPoint, MOST_BYTES } from "../brought";
 import { countNotUnderstood } from "../count-not-understood";
 import { gatherLines } from "../gather-lines";
 import { likelyUnits } from "../likely-units";
@@ -41,7 +41,7 @@ export function readDxf(bytes: Uint8Array): BringReading {
       file: "DXF",
       unit: unit ? { kind: "stage", name: unit.name } : { kind: "unknown", likely: likelyUnits(drawn, metric) },
       layers: unit ? inMetres(drawn, unit.metres) : drawn,
-      notUnderstood: passedOver.list(),
+      notUnderstood: passedOver.list().map((each) => ({ ...each, at: each.at.map(scaled(unit?.metres ?? 1)) })),
     };
     return { ok: true, brought };
   });
@@ -65,7 +65,11 @@ function inMetres(layers: Brought["layers"], metres: number): Brought["layers"] 
     ...layer,
     lines: layer.lines.map((line) => ({
       ...line,
-      points: line.points.map(([x, y]) => [x * metres, y * metres] as const),
+      points: line.points.map(scaled(metres)),
     })),
   }));
+}
+
+function scaled(by: number): (at: BroughtPoint) => BroughtPoint {
+  return ([x, y]) => [x * by, y * by];
 }

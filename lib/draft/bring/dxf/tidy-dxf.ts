@@ -36,7 +36,7 @@ export function tidyDxf(groups: DxfGroups, passedOver: PassedOver): TidyDxf {
   section("HEADER", () => header && tidyHeader(header));
   const blocksAt = sections.get("BLOCKS");
   section("BLOCKS", () => blocksAt && tidyBlocks(blocksAt));
-  section("ENTITIES", () => tidyElements([...recordsOf(groups, sections.get("ENTITIES") as GroupRange)]));
+  section("ENTITIES", () => tidyElements([...recordsOf(groups, sections.get("ENTITIES") as GroupRange)], true));
   put(0, "EOF");
   return { text: out.join("\n"), layers: layers.names(), hidden: hiddenLayers(groups, sections.get("TABLES")) };
 
@@ -73,7 +73,7 @@ export function tidyDxf(groups: DxfGroups, passedOver: PassedOver): TidyDxf {
         put(20, valueIn(groups, record, 20) ?? "0");
         if (outside) put(1, "another file");
       } else if (type === "ENDBLK" && inside) {
-        tidyElements(inside);
+        tidyElements(inside, false);
         put(0, "ENDBLK");
         inside = null;
       } else inside?.push(record);
@@ -86,7 +86,8 @@ export function tidyDxf(groups: DxfGroups, passedOver: PassedOver): TidyDxf {
       );
   }
 
-  function tidyElements(records: readonly GroupRange[]): void {
+  /** Elements on the sheet lie where they say; those of a block lie wherever it is put. */
+  function tidyElements(records: readonly GroupRange[], onSheet: boolean): void {
     let runsOn = false;
     for (const record of records) {
       const type = groups.values[record.start] as string;
@@ -97,14 +98,14 @@ export function tidyDxf(groups: DxfGroups, passedOver: PassedOver): TidyDxf {
         if (runsOn && (flagsOf(record) & FRAME_VERTEX_FLAG) === 0) putRecord(type, record);
       } else {
         if (runsOn) put(0, "SEQEND");
-        runsOn = keep(type, record) && type === "POLYLINE";
+        runsOn = keep(type, record, onSheet) && type === "POLYLINE";
       }
     }
     if (runsOn) put(0, "SEQEND");
   }
 
   /** Writes an element down, or counts why not; true when it was written. */
-  function keep(type: string, record: GroupRange): boolean {
+  function keep(type: string, record: GroupRange, onSheet: boolean): boolean {
     count += 1;
     if (count > MOST_ELEMENTS)
       throw new StopReading(
@@ -113,7 +114,12 @@ export function tidyDxf(groups: DxfGroups, passedOver: PassedOver): TidyDxf {
         "save the plan alone, without furniture, hatching and details, and bring that",
       );
     const why = whyNot(type, record);
-    if (why) passedOver.add(why, `${groups.at(record.start)}, layer ${layerOf(record)}`);
+    if (why)
+      passedOver.add(
+        why,
+        `${groups.at(record.start)}, layer ${layerOf(record)}`,
+        onSheet ? placeOf(record) : undefined,
+      );
     else putRecord(type, record);
     return why === null;
   }
@@ -134,6 +140,16 @@ export function tidyDxf(groups: DxfGroups, passedOver: PassedOver): TidyDxf {
       if (!KEPT_CODES.has(code)) continue;
       put(code, code === 2 ? blocks.number(groups.values[i] as string) : (groups.values[i] as string));
     }
+  }
+
+  /** An element's first place but the origin, which is written where there is none to tell: a hatch begins with one. */
+  function placeOf({ start, end }: GroupRange): readonly [number, number] | undefined {
+    for (let i = start + 1; i + 1 < end; i += 1) {
+      const [code = 0, next] = [groups.codes[i], groups.codes[i + 1]];
+      const at = [Number(groups.values[i]), Number(groups.values[i + 1])] as const;
+      if ((code === 10 || code === 11) && next === code + 10 && (at[0] !== 0 || at[1] !== 0)) return at;
+    }
+    return undefined;
   }
 
   function flagsOf(record: GroupRange): number {

@@ -1,9 +1,12 @@
 import { FOOT_M } from "../../../measure/length";
 import type { PlanPoint } from "../../../stage/frame";
 import type { Draft, Thing } from "../../draft";
+import type { Edit } from "../../edit";
+import { applyEdit } from "../../edits/apply-edit";
+import { addBroughtWalls } from "../../edits/bring-walls";
 import { applyAffine } from "../affine";
 import type { Brought, BroughtLayer } from "../brought";
-import { addRuns, type Heights } from "./add-runs";
+import { asBroughtRuns, type Heights } from "./as-brought-runs";
 import { bandOf, bridgeGaps, type Gap } from "./bridge-gaps";
 import { findOpenings } from "./find-openings";
 import type { FoundOpening } from "./found-opening";
@@ -31,7 +34,14 @@ export type Placing = {
 };
 
 export type Placed =
-  | { readonly ok: true; readonly draft: Draft; readonly made: readonly Thing[]; readonly leftOut: readonly LeftOut[] }
+  | {
+      readonly ok: true;
+      /** What puts it on a draft's plan; `draft` is the one it was placed for, after it. */
+      readonly edit: Edit;
+      readonly draft: Draft;
+      readonly made: readonly Thing[];
+      readonly leftOut: readonly LeftOut[];
+    }
   | { readonly ok: false; readonly say: string };
 
 /** 14 ft walls, 7 ft doors and window sills at 2 ft 9: common practice, no source. */
@@ -86,15 +96,17 @@ export function placeBrought(brought: Brought, placing: Placing, draft: Draft): 
     return refuse(
       `That would make more than ${MOST_PARTS.toLocaleString("en")} corners, walls and openings, and a set has a few hundred. Leave out layers that are not walls, or bring the set alone.`,
     );
-  const added = addRuns(draft, runs, found, heights);
+  const edit = { edit: "bring-walls", runs: asBroughtRuns(runs, found, heights), height: heights.wall } as const;
+  const edited = applyEdit(draft, edit);
+  if (!edited.ok) return edited;
   const accounted = new Set(found.flatMap((list) => list.flatMap((opening) => opening.shapes)));
   const leftOut = listLeftOut({
     short: drawn.filter((piece) => lengthOf(piece) <= JOIN_M),
     open: bridged.open,
     shapes: looseShapes(shapes, accounted),
-    refused: added.refused,
+    refused: addBroughtWalls(draft, edit).refused,
   });
-  return { ok: true, draft: added.draft, made: added.made, leftOut };
+  return { ok: true, edit, draft: edited.draft, made: edited.made, leftOut };
 }
 
 /** A layer's use; a name like `constructor` is a layer's too. */

@@ -80,7 +80,11 @@ export function readSvg(bytes: Uint8Array): BringReading {
     function drawShape(element: SvgElement, to: Affine, layer: string, where: string): void {
       const lines = SHAPES.has(element.name) ? shapeLines(element) : [];
       if (!SHAPES.has(element.name))
-        passedOver.add(WORDS[element.name] ?? `elements called "${element.name.slice(0, 30)}"`, where);
+        passedOver.add(
+          WORDS[element.name] ?? `elements called "${element.name.slice(0, 30)}"`,
+          where,
+          placeOf(element, to),
+        );
       else if (!lines) passedOver.add("shapes whose numbers cannot be read", where);
       for (const { points, curved } of lines ?? [])
         gathering.add(
@@ -111,6 +115,11 @@ function layerOf({ attributes }: SvgElement, within: Layer | null): Layer | null
   if (label) return { name: label };
   const id = attributes.get("id");
   return within ?? (id ? { name: id } : null);
+}
+
+/** Where lettering or a picture begins, by its own numbers; what has none begins where its group does. */
+function placeOf({ attributes }: SvgElement, to: Affine): readonly [number, number] {
+  return applyAffine(to, [userUnits(attributes.get("x")), userUnits(attributes.get("y"))]);
 }
 
 function isHidden({ attributes }: SvgElement): boolean {

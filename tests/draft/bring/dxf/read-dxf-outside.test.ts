@@ -53,7 +53,12 @@ describe.each([
     );
     expect(linesOn(brought, "Openings")).toHaveLength(8);
     expect(brought.notUnderstood).toEqual([
-      { what: "pieces of lettering", count: 1, where: [expect.stringMatching(/^(line|byte) \d+, layer Notes$/)] },
+      {
+        what: "pieces of lettering",
+        count: 1,
+        at: expect.anything(),
+        where: [expect.stringMatching(/^(line|byte) \d+, layer Notes$/)],
+      },
     ]);
     if (metres === 1) expect(brought.unit).toEqual({ kind: "stage", name: "millimetres" });
     else expect(brought.unit).toMatchObject({ kind: "unknown", likely: [{ name: "millimetres" }, {}] });

@@ -176,6 +176,34 @@ describe("elements", () => {
     expect(Math.min(...(bend?.points ?? []).map(([, y]) => y))).toBeCloseTo(-1, 12);
   });
 
+  it("tells where in the drawing what it passes over lies, in metres, a hatch by its edge", () => {
+    const bytes = dxfBytes({
+      HEADER: units(2),
+      ENTITIES: [
+        ...one,
+        ...([
+          [0, "TEXT"],
+          [8, "Notes"],
+          [10, 10],
+          [20, 20],
+          [1, "exit"],
+          [0, "HATCH"],
+          [8, "Notes"],
+          [10, 0],
+          [20, 0],
+          [91, 1],
+          [10, 5],
+          [20, 0],
+        ] satisfies Group[]),
+      ],
+    });
+    const places = broughtOf(readDxf(bytes)).notUnderstood.map(({ what, at }) => [what, ...at]);
+    expect(places).toEqual([
+      ["pieces of lettering", [10 * 0.3048, 20 * 0.3048]],
+      ["hatchings", [5 * 0.3048, 0]],
+    ]);
+  });
+
   it("stops at a block that contains itself, and counts what is not there", () => {
     const insert = (name: string): Group[] => [
       [0, "INSERT"],
