@@ -1,6 +1,7 @@
 "use client";
 
 import type { ExercisePart } from "./exercise-part";
+import { KindsAsked } from "./kinds-asked";
 import { MarksOrder } from "./marks-order";
 import { PointsAsked } from "./points-asked";
 import { TaskFields } from "./task-fields";
@@ -16,6 +17,7 @@ export function ExerciseDesk({ draft, apply, plan }: ExercisePart & { readonly p
     <div className="exercise-desk">
       <h2 className="notes-title">Make it an exercise</h2>
       <UseIt draft={draft} />
+      <KindsAsked draft={draft} apply={apply} />
       <MarksOrder draft={draft} apply={apply} />
       <PointsAsked draft={draft} apply={apply} />
       <TaskFields draft={draft} apply={apply} />
