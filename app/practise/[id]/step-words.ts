@@ -7,11 +7,9 @@ import { printLength } from "@/lib/measure/print-length";
 import { paperWorth } from "@/lib/perspective/foreshortening";
 import { capital } from "@/lib/plan/first-letter";
 import type { NamedPoint } from "@/lib/plan/named-point";
+import { ON_LINE_M, sayAcross, sayDepth } from "@/lib/plan/say-place";
 import { sayPoint } from "@/lib/plan/say-point";
 import { floorHeight } from "@/lib/stage/stage";
-
-/** Nearer to a line than this a point stands on it, metres. */
-const ON_LINE_M = 0.0005;
 
 /** "The foot of B". */
 export function stepTitle(point: NamedPoint): string {
@@ -21,7 +19,7 @@ export function stepTitle(point: NamedPoint): string {
 /** Where the plan has the point: offset from the centre line, distance from the plaster line; exact. */
 export function planWords(point: NamedPoint, units: LengthUnits): string {
   const [x, y] = point.at;
-  return `${acrossWords(x, units)}, ${depthWords(y, units)}`;
+  return `${sayAcross(x, units)}, ${sayDepth(y, units)}`;
 }
 
 /** How high the point is above what it stands on; null for a point on the floor. */
@@ -55,7 +53,7 @@ export function readBackWords(point: NamedPoint): string {
 
 /** Where a mark stands on the plan, for reading aloud. */
 export function planPlaceWords([x, y]: Place, units: LengthUnits): string {
-  return `Mark ${acrossWords(x, units)}, ${depthWords(y, units)}.`;
+  return `Mark ${sayAcross(x, units)}, ${sayDepth(y, units)}.`;
 }
 
 /** Where the picture shows a point, for those who do not see it lit. */
@@ -78,16 +76,6 @@ function ruledPlace([X, Z]: Place, units: LengthUnits): string {
       ? "on the plaster line"
       : `${printLength(Math.abs(Z), units)} ${Z > 0 ? "above" : "below"} the plaster line`;
   return `${across}, ${up}`;
-}
-
-function acrossWords(x: number, units: LengthUnits): string {
-  if (Math.abs(x) < ON_LINE_M) return "on the centre line";
-  return `${printLength(Math.abs(x), units)} stage ${x > 0 ? "left" : "right"} of the centre line`;
-}
-
-function depthWords(y: number, units: LengthUnits): string {
-  if (Math.abs(y) < ON_LINE_M) return "on the plaster line";
-  return `${printLength(Math.abs(y), units)} ${y > 0 ? "upstage" : "downstage"} of the plaster line`;
 }
 
 /** The correction's sentences, in the order they are said. */

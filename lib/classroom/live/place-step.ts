@@ -1,9 +1,9 @@
 import { type DemonstrationStep, SHEET_PARTS } from "../../drawing/demonstration/demonstration-step";
-import { sayAcross, sayDepth } from "../../drawing/demonstration/say-place";
 import type { Exercise } from "../../exercise/exercise";
 import { exercisePoints, type ProjectedPoint } from "../../exercise/exercise-points";
 import { printLength } from "../../measure/print-length";
 import { capital } from "../../plan/first-letter";
+import { sayAcross, sayDepth } from "../../plan/say-place";
 import { sayPoint } from "../../plan/say-point";
 import { floorHeight } from "../../stage/stage";
 

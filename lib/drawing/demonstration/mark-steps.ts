@@ -5,11 +5,11 @@ import { boardOf } from "../../exercise/exercise-board";
 import type { ProjectedPoint } from "../../exercise/exercise-points";
 import { printLength } from "../../measure/print-length";
 import { capital } from "../../plan/first-letter";
+import { sayAcross, sayDepth } from "../../plan/say-place";
 import { sayPoint } from "../../plan/say-point";
 import { floorHeight } from "../../stage/stage";
 import { NOTHING_LIT, SHEET_PARTS, type Shown, type TeacherNote, type UnnumberedStep } from "./demonstration-step";
 import { readBack } from "./read-back";
-import { sayAcross, sayDepth } from "./say-place";
 
 /** A point of the exercise with what is on the sheet when its turn comes. */
 export type Turn = {

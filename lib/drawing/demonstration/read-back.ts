@@ -6,9 +6,9 @@ import { meet } from "../../geometry/meet";
 import { printLength } from "../../measure/print-length";
 import { floorVanishingPoint } from "../../perspective/vanishing-point";
 import { capital } from "../../plan/first-letter";
+import { sayAcross, sayDepth } from "../../plan/say-place";
 import { sayPoint } from "../../plan/say-point";
 import type { PicturePoint, PlanPoint } from "../../stage/frame";
-import { sayAcross, sayDepth } from "./say-place";
 
 /** How a point of the picture is read back on to the plan: lines of the picture, and the place they give. */
 export type ReadBack = { readonly steps: readonly Step[]; readonly place: PlanPoint };

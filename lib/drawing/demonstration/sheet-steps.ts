@@ -1,13 +1,11 @@
 import type { Exercise } from "../../exercise/exercise";
 import { exercisePoints } from "../../exercise/exercise-points";
 import { printLength } from "../../measure/print-length";
+import { sayAcross } from "../../plan/say-place";
 import { sayPoint } from "../../plan/say-point";
 import { NOTHING_LIT, SHEET_PARTS, type Shown, type UnnumberedStep } from "./demonstration-step";
 
 type Words = { readonly title: string; readonly sentence: string; readonly ask: string };
-
-/** Nearer to the centre line than this the eye stands on it, metres. */
-const ON_LINE_M = 0.0005;
 
 /**
  * The plan alone, then the empty sheet part by part, then what is given on it; for reading back, the picture before the plan.
@@ -88,11 +86,7 @@ function horizon({ viewer, units }: Exercise): Words {
 }
 
 function cvp({ viewer, units }: Exercise): Words {
-  const { offset } = viewer;
-  const where =
-    Math.abs(offset) < ON_LINE_M
-      ? "on the centre line"
-      : `${printLength(Math.abs(offset), units)} stage ${offset > 0 ? "left" : "right"} of the centre line`;
+  const where = sayAcross(viewer.offset, units);
   return {
     title: "The centre vanishing point",
     sentence: `The CVP lies on the horizon straight before the eye, ${where}. All level lines square to the plaster line run to it.`,

@@ -5,8 +5,8 @@ import { type FaceName, letteredWidthMm } from "./letter-widths";
 /** Distance from one line's foot to the next, in letter heights. */
 export const LINE_STEP = 1.9;
 
-/** Where a line may end: at spaces, but not inside a length, as before the fraction of an inch. */
-const SPACES = /[ \n\t]+(?!\d+\/\d)/;
+/** Where a line may end: at spaces, but not inside a length, as before the fraction of an inch or between a number and its unit. */
+const SPACES = /(?<!\d)[ \n\t]+(?!\d+\/\d)|(?<=\d)[ \n\t]+(?!\d+\/\d|(?:mm|cm|m|in|ft)\b)/;
 
 export type TextBlock = {
   /** Upper left corner of the first line's capitals, in a list that counts millimetres (see `PAPER_RATIO`). */

@@ -36,6 +36,8 @@ describe("widths of lettering", () => {
   it.each([
     ["", 20, []],
     ["at 4'-6 1/8\" left", 14, ["at", "4'-6 1/8\"", "left"]],
+    ["flats 4000 mm high", 16, ["flats", "4000 mm", "high"]],
+    ["cut 4 and 12 m in all", 14, ["cut 4 and", "12 m in all"]],
     ["one", 0.1, ["one"]],
     ["  one   two ", 100, ["one two"]],
     // 19 letters of about 1.4 mm fit into 24 mm, 23 do not.
