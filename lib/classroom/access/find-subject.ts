@@ -20,6 +20,12 @@ export async function memberSubject({ db }: Store, memberId: string): Promise<Su
     .executeTakeFirst();
 }
 
+/** A plan of a teacher's library as something to ask about. */
+export async function planSubject({ db }: Store, planId: string): Promise<Subject | undefined> {
+  const plan = await db.selectFrom("plan").select("owner_id").where("id", "=", planId).executeTakeFirst();
+  return plan && { ...SCHOOL, teacherId: plan.owner_id };
+}
+
 /** A one-time word as something to ask about: it belongs to who made it, and a way back also to whom it is for. */
 export async function wordSubjects({ db }: Store, wordId: string): Promise<readonly Subject[]> {
   const word = await db

@@ -26,6 +26,12 @@ const SEES_RESULT: readonly Standing[] = ["self", "own-teacher"];
  */
 export const MAY = {
   "make-class": TEACHERS,
+  "make-plan": TEACHERS,
+  "see-plan": OWN,
+  "change-plan": OWN,
+  "erase-plan": OWN,
+  "share-plan": OWN,
+  "see-shared-plan": TEACHERS,
   "see-teachers": TEACHERS,
   "invite-teacher": TEACHERS,
   "make-way-back": TEACHERS,

@@ -7,12 +7,12 @@ export function sayWord(word: string): string {
   return (word.match(GROUP) ?? []).join("-");
 }
 
-/** A one-time word's link. The word stands behind the `#`, which a browser keeps to itself and no log ever has. */
-export function writeWordLink(page: "invited" | "way-back", word: string): string {
+/** The link of a one-time word, or of a plan that is shared. The word stands behind the `#`, which a browser keeps to itself and no log ever has. */
+export function writeWordLink(page: "invited" | "way-back" | "shared", word: string): string {
   return `/class/${page}#${sayWord(word)}`;
 }
 
-/** The word in a link's part behind the `#`; an empty text when there is none. */
+/** The word in such a link's part behind the `#`; an empty text when there is none. */
 export function readWordLink(fragment: string): string {
   const word = cleanCode(fragment.replace(/^#/, ""));
   return /^[A-Z]+$/.test(word) ? sayWord(word) : "";

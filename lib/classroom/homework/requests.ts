@@ -22,7 +22,8 @@ const sources = [
   z.strictObject({ source: z.literal("variant"), unit: z.enum(UNITS), level: z.int().min(1).max(5), weight }),
   z.strictObject({ source: z.literal("own"), text: z.string().max(LONGEST_FILE, "The file is too long."), weight }),
 ] as const;
-const chosen = z.discriminatedUnion("source", [...sources]);
+/** A plan of the teacher's own library, as it is when the homework is set. */
+const plan = z.strictObject({ source: z.literal("plan"), planId: id, weight });
 /** An exercise that is in the homework already, or was. */
 const kept = z.strictObject({ source: z.literal("kept"), itemId: id, weight });
 
@@ -59,17 +60,28 @@ const rules = {
   toWhom,
 };
 
-export const SetHomeworkRequest = z.strictObject({ classId: id, items: itemsOf(chosen), ...rules });
-export type SetHomework = z.infer<typeof SetHomeworkRequest>;
+/** A request in which no plan of the library is left: each has its text (see `fillPlans`). */
+type Filled<Request extends { readonly items: readonly unknown[] }> = Omit<Request, "items"> & {
+  items: Exclude<Request["items"][number], { readonly source: "plan" }>[];
+};
+
+export const SetHomeworkRequest = z.strictObject({
+  classId: id,
+  items: itemsOf(z.discriminatedUnion("source", [...sources, plan])),
+  ...rules,
+});
+export type SetHomework = Filled<z.infer<typeof SetHomeworkRequest>>;
 
 export const ChangeHomeworkRequest = z.strictObject({
   homeworkId: id,
-  items: itemsOf(z.discriminatedUnion("source", [...sources, kept])),
+  items: itemsOf(z.discriminatedUnion("source", [...sources, plan, kept])),
   ...rules,
   /** What the teacher was told would come of it and agreed to: drawings hidden, and the seal of the scores shown. */
   agreed: z.strictObject({ hides: z.int().min(0), seal: z.string().max(64).nullable() }),
 });
-export type ChangeHomework = z.infer<typeof ChangeHomeworkRequest>;
+export type ChangeHomework = Filled<z.infer<typeof ChangeHomeworkRequest>>;
+/** An exercise as the form sends it. */
+export type AskedItem = z.infer<typeof ChangeHomeworkRequest>["items"][number];
 
 export const CountInTimeRequest = z.strictObject({
   handInId: id,

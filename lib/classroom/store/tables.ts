@@ -17,6 +17,7 @@ import type {
   OverrideTable,
   RemarkTable,
 } from "./tables/homework-tables";
+import type { PlanTable, PlanVersionTable } from "./tables/plan-tables";
 
 /**
  * What the store keeps, column by column. Both drivers give every column of our own tables back in the same JavaScript
@@ -45,6 +46,8 @@ export type Tables = {
   readonly criterion_score: CriterionScoreTable;
   readonly vote: VoteTable;
   readonly guess: GuessTable;
+  readonly plan: PlanTable;
+  readonly plan_version: PlanVersionTable;
 };
 
 export type TableName = keyof Tables;
@@ -72,4 +75,6 @@ export const TABLES: readonly { readonly name: TableName; readonly key: readonly
   { name: "criterion_score", key: ["item_id", "member_id", "criterion"] },
   { name: "vote", key: ["id"] },
   { name: "guess", key: ["vote_id", "round", "person"] },
+  { name: "plan", key: ["id"] },
+  { name: "plan_version", key: ["id"] },
 ];

@@ -32,6 +32,12 @@ const COLUMNS: readonly Standing[] = [
 ];
 const GRID: Readonly<Record<Action, string>> = {
   "make-class": "-----yy",
+  "make-plan": "-----yy",
+  "see-plan": "------y",
+  "change-plan": "------y",
+  "erase-plan": "------y",
+  "share-plan": "------y",
+  "see-shared-plan": "-----yy",
   "see-teachers": "-----yy",
   "invite-teacher": "-----yy",
   "make-way-back": "-----yy",

@@ -143,6 +143,28 @@ export const COLUMNS = {
     opened_at: "text",
   },
   guess: { vote_id: "text", round: "integer", person: "text", at: "text", received_at: "text" },
+  plan: {
+    id: "text",
+    owner_id: "text",
+    title: "text",
+    text: "text",
+    bytes: "integer",
+    words: "text",
+    edition: "integer",
+    made_at: "text",
+    changed_at: "text",
+    thrown_at: "text?",
+    share_word: "text?",
+  },
+  plan_version: {
+    id: "text",
+    plan_id: "text",
+    at: "text",
+    words: "text",
+    text: "text",
+    bytes: "integer",
+    beside: "integer",
+  },
 } as const satisfies { [Name in TableName]: { [Key in keyof Tables[Name]]: Column } };
 
 /** Which column of a table points to which other table's id. */
@@ -161,4 +183,6 @@ export const POINTERS: Readonly<Record<string, Readonly<Record<string, TableName
   criterion_score: { item_id: "homework_item", member_id: "member" },
   vote: { class_id: "class" },
   guess: { vote_id: "vote" },
+  plan: { owner_id: "user" },
+  plan_version: { plan_id: "plan" },
 };

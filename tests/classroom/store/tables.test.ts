@@ -90,6 +90,9 @@ onBothEngines("what the store keeps", ({ engine, newStore }) => {
     await store.db.deleteFrom("class").execute();
     for (const { name } of TABLES.filter(({ name }) => !KEPT_WITHOUT_CLASS.includes(name)))
       expect({ name, rows: await allOf(store, name) }).toEqual({ name, rows: [] });
+    // A teacher's library goes with the teacher.
+    await store.db.deleteFrom("user").execute();
+    expect([await allOf(store, "plan"), await allOf(store, "plan_version")]).toEqual([[], []]);
     expect(engine).toBe(store.engine);
   });
 });
@@ -102,4 +105,6 @@ const KEPT_WITHOUT_CLASS: readonly string[] = [
   "setting",
   "tries",
   "one_time_word",
+  "plan",
+  "plan_version",
 ];
