@@ -6,6 +6,7 @@ import { type Auth, makeAuth } from "@/lib/classroom/accounts/auth";
 import { eraseOldWork } from "@/lib/classroom/accounts/erase";
 import { firstRun } from "@/lib/classroom/accounts/first-teacher";
 import { cookieSecret, firstRunWord } from "@/lib/classroom/accounts/settings";
+import { eraseThrownPlans } from "@/lib/classroom/library/throw-away";
 import type { Refusal } from "@/lib/classroom/store/fault";
 import { openStore } from "@/lib/classroom/store/open-store";
 import type { Store } from "@/lib/classroom/store/store";
@@ -67,8 +68,12 @@ async function open(): Promise<Opened> {
     console.log(
       `Class has no teacher yet. From another computer, its first page asks for this word: ${await firstRunWord(store)}`,
     );
-  await eraseOldWork(store);
-  setInterval(() => void eraseOldWork(store).catch(() => {}), DAY_MS).unref();
+  const eraseOld = async () => {
+    await eraseOldWork(store);
+    await eraseThrownPlans(store);
+  };
+  await eraseOld();
+  setInterval(() => void eraseOld().catch(() => {}), DAY_MS).unref();
   const whoIs = (headers: Headers) => findPerson(store, authFor(headers), headers);
   return { ok: true, classroom: { store, authFor, whoIs } };
 }

@@ -3,6 +3,7 @@
 import { PressLink } from "@/app/_parts/press";
 import { Form } from "./form";
 import { Part } from "./part";
+import { SignInForm } from "./sign-in-form";
 
 /** A whole new page with the session's cookie, drawn by the server. */
 const toClass = () => window.location.assign("/class");
@@ -54,19 +55,7 @@ export function WaysIn() {
         </div>
       </Part>
       <Part id="teachers" title="Teachers">
-        <Form
-          path="/api/class/sign-in"
-          press="Sign in"
-          onDone={toClass}
-          lines={[
-            { name: "email", label: "E-mail address", type: "email", autoComplete: "username" },
-            { name: "password", label: "Password", type: "password", autoComplete: "current-password" },
-          ]}
-        />
-        <div className="class-presses">
-          <PressLink href="/class/invited">I was invited to teach here</PressLink>
-          <PressLink href="/class/way-back">I lost my password</PressLink>
-        </div>
+        <SignInForm onDone={toClass} />
       </Part>
     </>
   );

@@ -7,7 +7,13 @@ import type { Store } from "@/lib/classroom/store/store";
 
 export type OwnClass =
   | { readonly ok: false; readonly sentence: string }
-  | { readonly ok: true; readonly store: Store; readonly title: string; readonly name: string };
+  | {
+      readonly ok: true;
+      readonly store: Store;
+      readonly teacherId: string;
+      readonly title: string;
+      readonly name: string;
+    };
 
 /** A class for a page of its teacher's; to anyone else it looks like none at all. */
 export async function ownClass(classId: string, action: Action): Promise<OwnClass> {
@@ -18,5 +24,5 @@ export async function ownClass(classId: string, action: Action): Promise<OwnClas
   const [person, subject] = [await whoIs(asked), await classSubject(store, classId)];
   if (person.kind !== "teacher" || !subject || !mayDo(person, action, subject)) notFound();
   const row = await store.db.selectFrom("class").select("title").where("id", "=", classId).executeTakeFirstOrThrow();
-  return { ok: true, store, title: row.title, name: person.name };
+  return { ok: true, store, teacherId: person.userId, title: row.title, name: person.name };
 }

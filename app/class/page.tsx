@@ -6,10 +6,12 @@ import { openClassroom } from "@/app/_server/classroom";
 import { isAtTheServer } from "@/app/_server/client";
 import { classesOfStudent, classesOfTeacher } from "@/lib/classroom/accounts/classes";
 import { firstRun } from "@/lib/classroom/accounts/first-teacher";
+import { plansOfTeacher } from "@/lib/classroom/library/read-library";
 import type { Store } from "@/lib/classroom/store/store";
 import { ClassFrame } from "./class-frame";
 import { Closed } from "./closed";
 import { FirstRun, WaysIn } from "./doors";
+import { FromDesk } from "./from-desk";
 import { MakeClass } from "./make-class";
 import { Part } from "./part";
 import { SendHomework } from "./send-homework";
@@ -36,9 +38,10 @@ export default async function ClassPage() {
 type Props = { readonly store: Store; readonly userId: string; readonly name: string };
 
 async function Teacher({ store, userId, name }: Props) {
-  const classes = await classesOfTeacher(store, userId);
+  const [classes, plans] = [await classesOfTeacher(store, userId), await plansOfTeacher(store, userId)];
   return (
     <ClassFrame title="Your classes" name={name}>
+      <FromDesk classes={classes.map(({ id, title }) => ({ id, title }))} />
       <Part id="classes" title="Classes" note="Open one to see who is in it and to set work.">
         {classes.length === 0 && <p>There is none yet. Make the first one below.</p>}
         <ul>
@@ -52,6 +55,17 @@ async function Teacher({ store, userId, name }: Props) {
             </li>
           ))}
         </ul>
+      </Part>
+      <Part
+        id="plans"
+        title="Your plans"
+        note="What you draft and keep: its versions, a link for colleagues, homework."
+      >
+        <div className="class-presses">
+          <PressLink href="/class/plans">
+            {sayPlans(plans.filter(({ thrown_at }) => thrown_at === null).length)}
+          </PressLink>
+        </div>
       </Part>
       <Part id="folder" title="A folder of marks" note="For a class that hands in by file, without joining.">
         <div className="class-presses">
@@ -68,6 +82,11 @@ async function Teacher({ store, userId, name }: Props) {
       </Part>
     </ClassFrame>
   );
+}
+
+function sayPlans(plans: number): string {
+  if (plans === 0) return "Your library";
+  return plans === 1 ? "1 plan in your library" : `${plans} plans in your library`;
 }
 
 async function Student({ store, userId, name }: Props) {

@@ -10,6 +10,7 @@ import { draftBounds } from "./draft-bounds";
 import { DeskContext, useDesk, useDeskStore, useExercise } from "./draft-context";
 import { Drawers } from "./drawers";
 import { LegiblePane } from "./legible-pane";
+import type { Library } from "./library/library";
 import { PicturePane } from "./picture-pane";
 import { PlanPane } from "./plan-pane";
 import { PlanRow } from "./plan-row";
@@ -20,17 +21,22 @@ import "./draft.css";
 
 const useBrowserLayoutEffect = typeof window === "undefined" ? useEffect : useLayoutEffect;
 
+type Props = {
+  /** The library of the teacher who drafts; null without a class server, and where nobody is signed in. */
+  readonly library: Library | null;
+};
+
 /** The drafting desk: a plan that is drawn, the picture that follows it, and what is said about them. */
-export function DraftingDesk() {
+export function DraftingDesk({ library }: Props) {
   const [store] = useState(() => createDesk("ft-in"));
   return (
     <DeskContext value={store}>
-      <Table />
+      <Table library={library} />
     </DeskContext>
   );
 }
 
-function Table() {
+function Table({ library }: Props) {
   const store = useDeskStore();
   const exercise = useExercise();
   const { scaleRatio } = exercise;
@@ -58,7 +64,7 @@ function Table() {
           Plasterline
         </Link>
         <h1 className="draft-title">{exercise.title}</h1>
-        <PlansFold {...shelved} />
+        <PlansFold {...shelved} library={library} />
         <LookDisclosure />
       </header>
       {shelved.state === "gone" && (

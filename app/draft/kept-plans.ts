@@ -6,6 +6,7 @@ import { edit, type History, startHistory, undo } from "@/lib/draft/history";
 import { writeDraft } from "@/lib/draft/write-draft";
 import { forgetVersions } from "./exercise/kept-versions";
 import { CHOOSING, type Hand } from "./hand";
+import { forgetLink } from "./library/kept-links";
 import type { Measures } from "./measures";
 
 const OPEN_KEY = "plasterline.draft.open";
@@ -71,10 +72,22 @@ export function freshKey(shelf: Shelf): string {
   return String(Math.max(0, ...taken) + 1);
 }
 
-/** Forgets a plan, and its versions: the next plan may get its key. */
+/** Has the desk open a kept plan next. */
+export function openNext(shelf: Shelf, key: string): boolean {
+  return put(shelf, OPEN_KEY, key);
+}
+
+/** A kept plan as it is, without its steps; null for none. `read` reads the text of a plan. */
+export function keptDraft(shelf: Shelf, key: string, read: (text: string) => Draft | null): Draft | null {
+  const kept = take(shelf, PLAN_KEY + key);
+  return isRecord(kept) && kept.format === FORMAT ? read(JSON.stringify(kept.now)) : null;
+}
+
+/** Forgets a plan, its versions and where it lies in a library: the next plan may get its key. */
 export function forgetPlan(shelf: Shelf, key: string): void {
   shelf.removeItem(PLAN_KEY + key);
   forgetVersions(shelf, key);
+  forgetLink(shelf, key);
 }
 
 /**
@@ -83,9 +96,8 @@ export function forgetPlan(shelf: Shelf, key: string): void {
  */
 export function keptPlan(shelf: Shelf, key: string, read: (text: string) => Draft | null): Work | null {
   const kept = take(shelf, PLAN_KEY + key);
-  if (!isRecord(kept) || kept.format !== FORMAT) return null;
-  const draft = read(JSON.stringify(kept.now));
-  if (!draft) return null;
+  const draft = keptDraft(shelf, key, read);
+  if (!isRecord(kept) || !draft) return null;
   const rest = { hand: readHand(kept.hand), measures: (kept.measures ?? null) as Measures | null };
   const base = read(JSON.stringify(kept.base));
   const [done, undone] = [stepsOf(kept.done), stepsOf(kept.undone)];

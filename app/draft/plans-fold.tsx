@@ -3,10 +3,18 @@
 import { useState } from "react";
 import { Press, PressLink } from "@/app/_parts/press";
 import { When } from "@/app/_parts/when";
+import type { Library } from "./library/library";
+import { LibraryPart } from "./library/library-part";
 import type { Shelved } from "./use-kept-plan";
 
 /** The plans kept in this browser, folded away: open another, begin a new one, throw one away. */
-export function PlansFold({ state, opened, plans, ...shelved }: Shelved) {
+export function PlansFold({
+  state,
+  opened,
+  plans,
+  library,
+  ...shelved
+}: Shelved & { readonly library: Library | null }) {
   const [sure, setSure] = useState<string | null>(null);
   return (
     <details className="look-fold draft-plans">
@@ -23,6 +31,7 @@ export function PlansFold({ state, opened, plans, ...shelved }: Shelved) {
             Bring a plan
           </PressLink>
         </div>
+        {library && <LibraryPart key={opened} library={library} plan={opened} />}
         {state === "gone" && <p className="draft-note">This browser keeps no plans.</p>}
         <ul>
           {plans.map(({ key, title, changed }) => (

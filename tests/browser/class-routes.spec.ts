@@ -1,6 +1,7 @@
 import { readdirSync } from "node:fs";
 import { dirname } from "node:path";
 import { expect, test } from "@playwright/test";
+import { planText } from "../classroom/library/two-teachers";
 import { PAGES, ROUTES, type RouteRow, type Statuses } from "./class-routes";
 import { openWorld, ROLES, type Role, type World } from "./class-world";
 
@@ -76,7 +77,7 @@ test("every route and every page of Class stands in the table of who may ask it"
   const routes = [...foldersWith("route.ts", /^api\//), ...foldersWith("route.ts", /^(class|live)\//)];
   expect([...routes].sort()).toEqual(Object.keys(ROUTES).sort());
   const pages = foldersWith("page.tsx", /^(class|live)\//);
-  expect([...pages, "practise/[id]"].sort()).toEqual(Object.keys(PAGES).sort());
+  expect([...pages, "draft/library", "practise/[id]"].sort()).toEqual(Object.keys(PAGES).sort());
 });
 
 test("each page shows itself to those it is for, and is not there for the others", async () => {
@@ -103,7 +104,7 @@ test("each route refuses those whom it is not for, and nothing has changed", asy
 });
 
 test("what is in another's class cannot be had by naming one's own with it", async () => {
-  const { memberId, classmateId, elsewhereId, elsewhereMemberId } = world;
+  const { memberId, classmateId, elsewhereId, elsewhereMemberId, planId } = world;
   const handIn = row("api/class/hand-in").body?.(world) as object;
   const terms = { homeworkId: "week-one", dueAt: null, excused: true };
   const regrade = { homeworkId: "week-one", strictness: "as-set", exercises: "as-set" };
@@ -113,6 +114,7 @@ test("what is in another's class cannot be had by naming one's own with it", asy
     ["teacher elsewhere", "reuse-homework", { homeworkId: "week-one", classId: elsewhereId, dueAt: null }],
     ["teacher elsewhere", "homework-terms", { ...terms, memberId: elsewhereMemberId }],
     ["teacher elsewhere", "regrade", { ...regrade, classId: elsewhereId }],
+    ["teacher elsewhere", "keep-plan", { planId, base: 2, text: planText("Mine"), words: "" }],
     ["teacher", "homework-terms", { ...terms, memberId: elsewhereMemberId }],
     ["teacher", "renew-passphrase", { memberId: elsewhereMemberId }],
     ["teacher", "erase-class", { classId: elsewhereId }],

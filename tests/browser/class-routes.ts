@@ -1,5 +1,6 @@
 import { randomUUID } from "node:crypto";
 import { FILES, marksOf } from "../classroom/gradebook/drawn-class";
+import { planText } from "../classroom/library/two-teachers";
 import type { World } from "./class-world";
 
 /** Statuses in the order of the roles: nobody, own student, classmate, student elsewhere, teacher elsewhere, teacher. */
@@ -120,6 +121,20 @@ export const ROUTES: Readonly<Record<string, RouteRow>> = {
     statuses: TEACHER,
     body: (world) => ({ ...item(world), criterion: "Line quality", points: 3 }),
   },
+  "api/class/keep-plan": {
+    statuses: TEACHER,
+    body: ({ planId }) => ({ planId, base: 2, text: planText("Second"), words: "" }),
+  },
+  "api/class/plan": { statuses: TEACHER, query: ({ planId }) => `?planId=${planId}` },
+  "api/class/share-plan": { statuses: TEACHER, body: ({ planId }) => ({ planId, shared: true }) },
+  // Whoever teaches here and has the link gets a copy of their own.
+  "api/class/shared-plan": { statuses: TEACHERS, body: ({ shareWord }) => ({ word: shareWord }) },
+  "api/class/copy-plan": { statuses: TEACHERS, body: ({ shareWord }) => ({ word: shareWord, planId: randomUUID() }) },
+  "api/class/go-back-plan": {
+    statuses: TEACHER,
+    body: ({ planId, versionId }) => ({ planId, versionId, base: 2 }),
+  },
+  "api/class/throw-plan": { statuses: TEACHER, body: ({ planId }) => ({ planId, thrown: true }) },
   // Whoever has the code is let in to place a mark; what others placed is the teacher's to show.
   "api/live/join": { statuses: ANYONE, body: ({ voteId }) => ({ voteId }) },
   "api/live/events": { statuses: [403, 200, 200, 403, 403, 200], query: ({ voteId }) => `?vote=${voteId}` },
@@ -136,6 +151,7 @@ export const ROUTES: Readonly<Record<string, RouteRow>> = {
   },
   "api/class/withdraw-word": { statuses: TEACHER, body: ({ wordId }) => ({ wordId }) },
   "api/class/archive-homework": { statuses: TEACHER, body: () => ({ homeworkId: "week-one", archived: true }) },
+  "api/class/erase-plan": { statuses: TEACHER, body: ({ planId }) => ({ planId, versionId: null }) },
   "api/class/renew-passphrase": { statuses: TEACHER, body: ofMember },
   "api/class/erase-member": { statuses: TEACHER, body: ofMember },
   "api/class/erase-class": { statuses: TEACHER, body: ofClass },
@@ -151,6 +167,10 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "class/back": { statuses: ANYONE, path: () => "/class/back" },
   "class/invited": { statuses: ANYONE, path: () => "/class/invited" },
   "class/way-back": { statuses: ANYONE, path: () => "/class/way-back" },
+  // What it shows is asked of the server by the word behind the #, as whoever looks.
+  "class/shared": { statuses: ANYONE, path: () => "/class/shared" },
+  "class/plans": { statuses: [404, 404, 404, 404, 200, 200], path: () => "/class/plans" },
+  "class/plans/[planId]": { statuses: PAGE_OF_TEACHER, path: ({ planId }) => `/class/plans/${planId}` },
   "class/folder": { statuses: ANYONE, path: () => "/class/folder" },
   "class/teachers": { statuses: [404, 404, 404, 404, 200, 200], path: () => "/class/teachers" },
   "class/[classId]": { statuses: PAGE_OF_TEACHER, path: ({ classId }) => `/class/${classId}` },
@@ -180,6 +200,7 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   },
   live: { statuses: ANYONE, path: () => "/live" },
   "live/[code]": { statuses: ANYONE, path: ({ voteCode }) => `/live/${voteCode}` },
+  "draft/library": { statuses: PAGE_OF_TEACHER, path: ({ planId }) => `/draft/library?plan=${planId}` },
   // To nobody it says to come back to class first; the homework is every student's of the class.
   "practise/[id]": {
     statuses: [200, 200, 200, 404, 404, 404],

@@ -4,11 +4,14 @@ import { join as joinPath } from "node:path";
 import { makeClass } from "@/lib/classroom/accounts/classes";
 import { acceptInvitation, invite } from "@/lib/classroom/accounts/invitation";
 import { wordsOfTeacher } from "@/lib/classroom/accounts/teachers";
+import { versionsOfPlan } from "@/lib/classroom/library/read-library";
+import { sharePlan } from "@/lib/classroom/library/share-plan";
 import { openVote } from "@/lib/classroom/live/open-vote";
 import { openStore } from "@/lib/classroom/store/open-store";
 import type { Store } from "@/lib/classroom/store/store";
 import { cookieHeaders, join, openRoom, ROUTER, type Room } from "../classroom/accounts/room";
 import { exerciseOf, FILES, putDrawnClass } from "../classroom/gradebook/drawn-class";
+import { keep } from "../classroom/library/two-teachers";
 import { type ClassServer, serveClass } from "./class-server";
 
 /** Who asks: the student whose work it is, another of the class, one of another class; both teachers. */
@@ -38,6 +41,10 @@ export type World = {
   readonly voteId: string;
   readonly voteCode: string;
   readonly wordId: string;
+  /** A plan of the teacher's library, shared, in its second edition. */
+  readonly planId: string;
+  readonly versionId: string;
+  readonly shareWord: string;
   readonly close: () => Promise<void>;
 };
 
@@ -96,7 +103,16 @@ async function fill(store: Store, room: Room) {
     voteId: vote.voteId,
     voteCode: vote.code,
     wordId: word?.id ?? "",
+    ...(await putPlan(store, teacherId)),
   };
+}
+
+async function putPlan(store: Store, teacherId: string) {
+  const { planId } = await keep(store, teacherId, "First");
+  await keep(store, teacherId, "Second", { planId, base: 1 });
+  const [version] = await versionsOfPlan(store, planId);
+  const shared = await sharePlan(store, planId, true);
+  return { planId, versionId: version?.id ?? "", shareWord: (shared.ok && shared.value) || "" };
 }
 
 async function inviteOne(store: Store, teacherId: string): Promise<string> {

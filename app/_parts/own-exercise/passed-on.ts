@@ -19,6 +19,11 @@ export function passOn(shelf: Shelf | null, passed: PassedOn): boolean {
   return shelf !== null && put(shelf, PASSED_KEY, passed);
 }
 
+/** Once it is set, nothing waits any more. */
+export function forgetPassedOn(shelf: Shelf | null): void {
+  shelf?.removeItem(PASSED_KEY);
+}
+
 export function passedOn(shelf: Shelf | null): PassedOn | null {
   const kept = shelf && take(shelf, PASSED_KEY);
   return isRecord(kept) && typeof kept.title === "string" && typeof kept.text === "string"

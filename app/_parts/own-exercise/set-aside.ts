@@ -1,5 +1,6 @@
 import { isRecord } from "@/app/_parts/kept-work/read-attempt";
 import { put, type Shelf, take } from "@/app/_parts/kept-work/shelf";
+import { nameOfText } from "./name-of-text";
 
 const ASIDE_KEY = "plasterline.own";
 
@@ -13,7 +14,7 @@ type Aside = { readonly id: string; readonly text: string };
  * changed exercise goes by another name. Null where the browser keeps nothing.
  */
 export function setAside(shelf: Shelf | null, text: string): string | null {
-  const id = nameOf(text);
+  const id = nameOfText(text);
   if (!shelf) return null;
   const others = asides(shelf).filter((each) => each.id !== id);
   // In a full storage the older ones make room.
@@ -34,15 +35,4 @@ function asides(shelf: Shelf): readonly Aside[] {
         (each): each is Aside => isRecord(each) && typeof each.id === "string" && typeof each.text === "string",
       )
     : [];
-}
-
-/** Where the sum begins, and what it is multiplied by for each letter: those of the 32-bit hash FNV-1a (from memory). */
-const FIRST = 0x811c9dc5;
-const TIMES = 0x01000193;
-
-/** A short name that follows from a text: two of the few that are kept do not share one but by a rare chance. */
-function nameOf(text: string): string {
-  let sum = FIRST;
-  for (let i = 0; i < text.length; i++) sum = Math.imul(sum ^ text.charCodeAt(i), TIMES) >>> 0;
-  return `${sum.toString(36)}-${text.length.toString(36)}`;
 }

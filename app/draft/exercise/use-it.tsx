@@ -11,15 +11,11 @@ import type { Draft } from "@/lib/draft/draft";
 import { MOST_PACKED, packText } from "@/lib/draft/exercise-desk/pack-text";
 import { writeDraft } from "@/lib/draft/write-draft";
 import { faultsOf } from "@/lib/exercise/check-sense";
+import { fileText } from "../file-text";
 import { goTo } from "./go-to";
 import { OpenFile } from "./open-file";
 
 const NOT_KEPT = "This browser keeps nothing for other pages: its storage is full or blocked. Save the file instead.";
-
-/** A plan as the text of its file. */
-export function fileText(draft: Draft): string {
-  return `${JSON.stringify(writeDraft(draft), null, 2)}\n`;
-}
 
 /** What can be done with the exercise: try it, show it, print it, save it, share it, set it. What stops it is said first. */
 export function UseIt({ draft }: { readonly draft: Draft }) {

@@ -8,9 +8,9 @@ import type { Draft } from "@/lib/draft/draft";
 import { MOST_VERSIONS, type Version } from "@/lib/draft/exercise-desk/versions";
 import { startHistory } from "@/lib/draft/history";
 import { useDesk, useDeskStore } from "../draft-context";
+import { fileText } from "../file-text";
 import { CHOOSING } from "../hand";
 import { forgetVersion, keepVersion, keptVersions } from "./kept-versions";
-import { fileText } from "./use-it";
 
 type Props = {
   readonly draft: Draft;

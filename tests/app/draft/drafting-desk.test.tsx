@@ -16,7 +16,7 @@ beforeEach(() => {
 });
 
 async function openDesk() {
-  const opened = render(<DraftingDesk />);
+  const opened = render(<DraftingDesk library={null} />);
   await waitFor(() => expect(document.querySelector("[data-state=keeping]")).not.toBeNull());
   return opened;
 }

@@ -3,6 +3,7 @@ import { FORBIDDEN, handlePost } from "@/app/_server/handle-post";
 import { mayDo } from "@/lib/classroom/access/may-do";
 import { courseText } from "@/lib/classroom/homework/course-text";
 import { editHomework } from "@/lib/classroom/homework/edit-homework";
+import { fillPlans } from "@/lib/classroom/homework/fill-plans";
 import { findHomework, homeworkSubject } from "@/lib/classroom/homework/find-homework";
 import { ChangeHomeworkRequest } from "@/lib/classroom/homework/requests";
 
@@ -15,7 +16,9 @@ export const POST = handlePost(
   async ({ value, person, store }) => {
     const found = await findHomework(store.db, value.homeworkId);
     if (!found || !mayDo(person, "set-homework", homeworkSubject(found))) return FORBIDDEN;
-    return editHomework(store, value, (id) => courseText(courseFolder(), id));
+    const filled = await fillPlans(store, found.teacherId, value.items);
+    if (!filled.ok) return filled;
+    return editHomework(store, { ...value, items: filled.items }, (id) => courseText(courseFolder(), id));
   },
   MOST_BYTES,
 );

@@ -3,6 +3,7 @@ import { FORBIDDEN, handlePost } from "@/app/_server/handle-post";
 import { classSubject } from "@/lib/classroom/access/find-subject";
 import { mayDo } from "@/lib/classroom/access/may-do";
 import { courseText } from "@/lib/classroom/homework/course-text";
+import { fillPlans } from "@/lib/classroom/homework/fill-plans";
 import { SetHomeworkRequest } from "@/lib/classroom/homework/requests";
 import { setHomework } from "@/lib/classroom/homework/set-homework";
 
@@ -14,7 +15,9 @@ export const POST = handlePost(
   async ({ value, person, store }) => {
     const subject = await classSubject(store, value.classId);
     if (!subject || !mayDo(person, "set-homework", subject)) return FORBIDDEN;
-    return setHomework(store, value, (id) => courseText(courseFolder(), id));
+    const filled = await fillPlans(store, subject.teacherId, value.items);
+    if (!filled.ok) return filled;
+    return setHomework(store, { ...value, items: filled.items }, (id) => courseText(courseFolder(), id));
   },
   MOST_BYTES,
 );

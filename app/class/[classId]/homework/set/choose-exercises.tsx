@@ -6,7 +6,8 @@ import { Press } from "@/app/_parts/press";
 import type { Unit } from "@/lib/exercise/exercise";
 import { Field } from "../../../field";
 import { Select } from "../select";
-import type { Item, KnownItem } from "./form-state";
+import { ChoosePlans, type PlanChoice } from "./choose-plans";
+import { deskItem, type Item, type KnownItem, withItem } from "./form-state";
 import { TakenOut } from "./taken-out";
 
 export type CourseUnit = {
@@ -17,6 +18,7 @@ export type CourseUnit = {
 
 type Props = {
   readonly course: readonly CourseUnit[];
+  readonly plans: readonly PlanChoice[];
   readonly items: readonly Item[];
   /** Exercises that are in the homework already, or were: what is chosen again is the very same. */
   readonly known: readonly KnownItem[];
@@ -25,13 +27,10 @@ type Props = {
 
 const LEVELS = ["1", "2", "3", "4", "5"] as const;
 
-/** Exercises of the course, a variant for each student, and files of the teacher's own. */
-export function ChooseExercises({ course, items, known, onChange }: Props) {
+/** Exercises of the course, plans of the library, a variant for each student, and files of the teacher's own. */
+export function ChooseExercises({ course, plans, items, known, onChange }: Props) {
   const put = (item: Omit<Item, "weight">) =>
-    onChange([
-      ...items.filter(({ key }) => key !== item.key),
-      known.find(({ key }) => key === item.key) ?? { ...item, weight: "1" },
-    ]);
+    onChange(withItem(items, known.find(({ key }) => key === item.key) ?? { ...item, weight: "1" }));
   const takeOut = (out: string) => onChange(items.filter(({ key }) => key !== out));
   return (
     <>
@@ -68,6 +67,7 @@ export function ChooseExercises({ course, items, known, onChange }: Props) {
         })}
       </fieldset>
       <AddVariant course={course} items={items} onPut={put} />
+      <ChoosePlans plans={plans} items={items} onPut={put} onTakeOut={takeOut} />
       <AddOwn onPut={put} />
       {items.length > 0 && (
         <ol className="homework-chosen" aria-label="Chosen">
@@ -147,17 +147,7 @@ function AddOwn({ onPut }: Put) {
       <p className="field-note">It is checked when you set the homework, and kept as it is now.</p>
       {passed && (
         <div className="class-presses">
-          <Press
-            onClick={() =>
-              onPut({
-                key: `own desk ${passed.title}`,
-                words: passed.title,
-                chosen: { source: "own", text: passed.text },
-              })
-            }
-          >
-            Add “{passed.title}” from the drafting desk
-          </Press>
+          <Press onClick={() => onPut(deskItem(passed))}>Add “{passed.title}” from the drafting desk</Press>
         </div>
       )}
       <p role="status">{said}</p>

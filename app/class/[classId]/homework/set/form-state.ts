@@ -1,11 +1,10 @@
-import type { ChangeHomework, SetHomework } from "@/lib/classroom/homework/requests";
+import type { AskedItem, ChangeHomework, SetHomework } from "@/lib/classroom/homework/requests";
 
-type Chosen = ChangeHomework["items"][number];
 /** An exercise chosen, with what it is called in the list and its weight as it was written. */
 export type Item = {
   readonly key: string;
   readonly words: string;
-  readonly chosen: DistributiveOmit<Chosen, "weight">;
+  readonly chosen: DistributiveOmit<AskedItem, "weight">;
   readonly weight: string;
 };
 type DistributiveOmit<Value, Key extends PropertyKey> = Value extends unknown ? Omit<Value, Key> : never;
@@ -47,8 +46,23 @@ export const EMPTY: FormState = {
   habit: "",
 };
 
+/** A plan of the teacher's library. */
+export function planItem({ id, title }: { readonly id: string; readonly title: string }): Item {
+  return { key: `plan ${id}`, words: title, chosen: { source: "plan", planId: id }, weight: "1" };
+}
+
+/** An exercise that the drafting desk passed on. */
+export function deskItem({ title, text }: { readonly title: string; readonly text: string }): Item {
+  return { key: `own desk ${title}`, words: title, chosen: { source: "own", text }, weight: "1" };
+}
+
+/** The exercises with one more at the end; one that goes by the same key makes way for it. */
+export function withItem(items: readonly Item[], item: Item): readonly Item[] {
+  return [...items.filter(({ key }) => key !== item.key), item];
+}
+
 /** What is sent of the form, whether homework is set or changed. */
-export type Wanted = Omit<ChangeHomework, "homeworkId" | "agreed">;
+export type Wanted = Omit<ChangeHomework, "homeworkId" | "agreed" | "items"> & { readonly items: readonly AskedItem[] };
 
 /** What is sent; a sentence where something written cannot be read. */
 export function readForm(form: FormState): Wanted | string {
@@ -60,7 +74,7 @@ export function readForm(form: FormState): Wanted | string {
   if (weight === undefined) return "The weight of the homework is a number, for example 1 or 2.5.";
   if (due && Number.isNaN(due.getTime())) return "The due date cannot be read. Choose it once more.";
   if (typeof criteria === "string") return criteria;
-  const items: Chosen[] = [];
+  const items: AskedItem[] = [];
   for (const { words, chosen, weight: written } of form.items) {
     const share = readNumber(written);
     if (share === undefined) return `The weight of ${words} is a number, for example 1 or 2.5.`;

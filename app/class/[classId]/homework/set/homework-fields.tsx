@@ -5,11 +5,14 @@ import { Field } from "../../../field";
 import { Part } from "../../../part";
 import { Select } from "../select";
 import { ChooseExercises, type CourseUnit } from "./choose-exercises";
+import type { PlanChoice } from "./choose-plans";
 import type { FormState, KnownItem } from "./form-state";
 import { ToWhom } from "./to-whom";
 
 export type Choices = {
   readonly course: readonly CourseUnit[];
+  /** Plans of the teacher's own library. */
+  readonly plans: readonly PlanChoice[];
   readonly members: readonly { readonly id: string; readonly name: string }[];
   /** Habits that somebody in the class holds. */
   readonly habits: readonly { readonly id: string; readonly name: string; readonly students: number }[];
@@ -25,13 +28,28 @@ type Props = Choices & {
 };
 
 /** All that homework is set with. */
-export function HomeworkFields({ course, members, habits, form, known = [], onChange: change, children }: Props) {
+export function HomeworkFields({
+  course,
+  plans,
+  members,
+  habits,
+  form,
+  known = [],
+  onChange: change,
+  children,
+}: Props) {
   return (
     <>
       <Part id="what" title="What to draw" note="In the order they stand in the list.">
         <div className="class-form homework-form">
           <Field label="Title" value={form.title} autoComplete="off" onWrite={(title) => change({ title })} />
-          <ChooseExercises course={course} items={form.items} known={known} onChange={(items) => change({ items })} />
+          <ChooseExercises
+            course={course}
+            plans={plans}
+            items={form.items}
+            known={known}
+            onChange={(items) => change({ items })}
+          />
         </div>
       </Part>
       <Part id="when" title="When and how often">

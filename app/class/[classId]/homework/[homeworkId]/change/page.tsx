@@ -58,7 +58,7 @@ export default async function ChangeHomeworkPage({ params }: Props) {
         dueAt={homework.due_at}
         start={start}
         known={known}
-        {...(await readChoices(store, classId))}
+        {...(await readChoices(store, classId, found.teacherId))}
       />
     </ClassFrame>
   );
