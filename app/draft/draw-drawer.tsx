@@ -1,6 +1,7 @@
 "use client";
 
 import { Press } from "@/app/_parts/press";
+import { BringHere } from "./bring-here";
 import { useDesk, useDeskStore } from "./draft-context";
 import type { Hand } from "./hand";
 import { HandNotes } from "./hand-notes";
@@ -46,6 +47,7 @@ export function DrawDrawer() {
           </Press>
         ))}
       </div>
+      {walls === 0 && <BringHere />}
     </>
   );
 }

@@ -3,11 +3,13 @@
 import { useState } from "react";
 import { Press, PressLink } from "@/app/_parts/press";
 import { When } from "@/app/_parts/when";
+import { useExercise } from "./draft-context";
 import type { Library } from "./library/library";
 import { LibraryPart } from "./library/library-part";
+import { SendDxf } from "./send-dxf";
 import type { Shelved } from "./use-kept-plan";
 
-/** The plans kept in this browser, folded away: open another, begin a new one, throw one away. */
+/** The plans kept in this browser, folded away: open another, begin a new one, throw one away, send the one on the table. */
 export function PlansFold({
   state,
   opened,
@@ -15,6 +17,7 @@ export function PlansFold({
   library,
   ...shelved
 }: Shelved & { readonly library: Library | null }) {
+  const exercise = useExercise();
   const [sure, setSure] = useState<string | null>(null);
   return (
     <details className="look-fold draft-plans">
@@ -63,6 +66,7 @@ export function PlansFold({
             </li>
           ))}
         </ul>
+        <SendDxf exercise={exercise} />
       </div>
     </details>
   );

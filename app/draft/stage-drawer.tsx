@@ -3,7 +3,8 @@
 import type { LengthUnits } from "@/lib/measure/length";
 import { FOOT_SCALES, METRIC_SCALES, printScale } from "@/lib/measure/scale";
 import type { Stage } from "@/lib/stage/stage";
-import { useDeskStore, useExercise } from "./draft-context";
+import { BringHere } from "./bring-here";
+import { useDesk, useDeskStore, useExercise } from "./draft-context";
 import { EyeFields } from "./eye-fields";
 import { ChoiceField, LengthField, TextField } from "./fields";
 import { firstGrid, usualMeasures } from "./measures";
@@ -17,6 +18,7 @@ const RAKE_WORDS = "Write level, or a rise in a run, like 1 in 24.";
 /** The stage, the sheet and the eye: what comes before anything is drawn, and can be changed at any time. */
 export function StageDrawer() {
   const { stage, units, scale } = useExercise();
+  const empty = useDesk((desk) => desk.history.draft.exercise.plan.corners.size === 0);
   const apply = useApply();
   const store = useDeskStore();
   const set = (change: Partial<Stage>) => apply({ edit: "set-stage", stage: { ...stage, ...change } });
@@ -30,6 +32,7 @@ export function StageDrawer() {
   const scales = usual.includes(scale) ? usual : [scale, ...usual];
   return (
     <>
+      {empty && <BringHere />}
       <h2 className="lettering">Stage</h2>
       <div className="draft-fields">
         <ChoiceField label="Measured in" words={UNIT_WORDS} order={["ft-in", "m"]} value={units} onChoice={measureIn} />

@@ -42,7 +42,7 @@ export function planPlaces(exercise: Exercise): Place[] {
 export async function toPage(
   page: Page,
   [X, Z]: Place,
-  drawing: "picture" | "plan" = "picture",
+  drawing: "picture" | "plan" | "brought" = "picture",
 ): Promise<{ x: number; y: number }> {
   const shown = await page.evaluate((id) => {
     const group = document.querySelector(id);

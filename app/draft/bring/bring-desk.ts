@@ -1,8 +1,12 @@
+import type { Placed, Placing } from "@/lib/draft/bring/place/place-brought";
+import type { Draft } from "@/lib/draft/draft";
 import type { Answer, Asked, FromWorker, ReadAnswer } from "./worker/messages";
 
 /** What the page asks its worker; a failure is an error in words. */
 export type BringDesk = {
   readonly read: (file: Blob) => Promise<ReadAnswer>;
+  /** Of the drawing read last. */
+  readonly place: (placing: Placing, draft: Draft) => Promise<Placed>;
   readonly close: () => void;
 };
 
@@ -39,7 +43,8 @@ export function openBringDesk(start: () => Worker): BringDesk {
       worker.postMessage({ id: last, ...asked });
     });
   return {
-    read: (file) => ask({ ask: "read", file }),
+    read: async (file) => (await ask({ ask: "read", file })) as ReadAnswer,
+    place: async (placing, draft) => (await ask({ ask: "place", placing, draft })) as Placed,
     close: () => failAll("The page was left."),
   };
 }

@@ -3,6 +3,7 @@
 import Link from "next/link";
 import { useEffect, useState } from "react";
 import { LookDisclosure } from "@/app/_parts/look/look-switch";
+import { Press } from "@/app/_parts/press";
 import type { Problem } from "@/lib/exercise/problem";
 import { openBringDesk, startBringWorker } from "./bring-desk";
 import { ChooseFile } from "./choose-file";
@@ -39,14 +40,23 @@ export function BringPage() {
   return (
     <main className="draft-board bring-board" data-stage={now.stage}>
       <header className="draft-edge">
-        <Link href="/draft" className="plain-link lettering" prefetch={false}>
+        <Link href="/draft" className="plain-link lettering bring-leave" prefetch={false}>
           To the desk
         </Link>
+        {now.stage === "read" && (
+          <Press
+            weight="small"
+            className="bring-leave"
+            onClick={() => setNow({ stage: "choose", problem: null, name: "" })}
+          >
+            Another file
+          </Press>
+        )}
         <h1 className="draft-title">{now.stage === "read" ? now.name : "Bring a plan"}</h1>
         <LookDisclosure />
       </header>
       {now.stage === "read" ? (
-        <DrawingOnTable key={now.name} drawing={now.drawing} />
+        <DrawingOnTable desk={desk} drawing={now.drawing} name={now.name} />
       ) : (
         <ChooseFile
           problem={now.stage === "choose" ? now.problem : null}

@@ -1,57 +1,146 @@
 "use client";
 
-import { useMemo, useState } from "react";
-import { useStore } from "zustand";
-import { Press } from "@/app/_parts/press";
-import { ZOOM_STEP } from "@/app/_sheet/pane-state";
-import { useSheet } from "@/app/_sheet/sheet-context";
+import { useCallback, useMemo, useState } from "react";
+import { findShelf } from "@/app/_parts/kept-work/shelf";
+import { applyAffine } from "@/lib/draft/bring/affine";
+import type { BroughtPoint } from "@/lib/draft/bring/brought";
+import { USUAL_HEIGHTS } from "@/lib/draft/bring/place/as-brought-runs";
+import type { LayerUse } from "@/lib/draft/bring/place/place-brought";
+import { firstSizeChoice, type SizeChoice } from "@/lib/draft/bring/place/size-choices";
 import { openCatching } from "@/lib/draft/bring/pointing/catch-place";
+import { goTo } from "../exercise/go-to";
 import { layBoard } from "./board";
+import type { BringDesk } from "./bring-desk";
 import { BringSheet } from "./bring-sheet";
+import { BroughtLines } from "./brought-lines";
+import { ComesOut } from "./comes-out";
+import { LayerList } from "./layer-list";
+import { LeftOutList, sayNotUnderstood } from "./left-out-list";
+import { OfferedLines, OfferedMarks } from "./offered-lines";
+import { PlacedLines, wayBack } from "./placed-lines";
 import { PointingSteps } from "./pointing-steps";
 import { createPointing } from "./pointing-store";
 import { PointingSurface } from "./pointing-surface";
+import { firstPutOn, newUnits } from "./put-on-choices";
+import { newPlan, putOnPlan } from "./put-on-plan";
+import { ShowPlace, useShowPlace } from "./show-place";
+import { SizeField } from "./size-field";
+import { usePlacing } from "./use-placing";
+import { usePlacingAsked } from "./use-placing-asked";
+import { useTablePlan } from "./use-table-plan";
 import type { ShownDrawing } from "./worker/messages";
 
-/** A drawing that was read, to be pointed at. */
-export function DrawingOnTable({ drawing }: { readonly drawing: ShownDrawing }) {
-  const { bounds, layers, pieces, unit } = drawing;
-  const board = useMemo(() => layBoard(bounds), [bounds]);
-  const catching = useMemo(() => openCatching(pieces, (layer) => layers[layer]?.hidden === false), [pieces, layers]);
-  const [pointing] = useState(() => createPointing(unit.kind !== "stage"));
+type Props = { readonly desk: BringDesk; readonly drawing: ShownDrawing; readonly name: string };
+
+/** A drawing that was read: where it lies on the stage, what its layers are, what comes out of it, and putting that on a plan. */
+export function DrawingOnTable(props: Props) {
+  const board = useMemo(() => layBoard(props.drawing.bounds), [props.drawing.bounds]);
   return (
     <BringSheet board={board}>
-      <div className="draft-sheet bring-sheet ruled">
-        <div className="bring-drawing">
-          <PointingSurface pointing={pointing} board={board} catching={catching} label="The drawing that was brought">
-            {layers.map(({ name, hidden, path }) =>
-              hidden ? null : <path key={name} d={path} className="stroke w-thin" />,
-            )}
-          </PointingSurface>
-          <ZoomRow />
-        </div>
-        <div className="draft-content bring-side">
-          <PointingSteps pointing={pointing} units="ft-in" />
-        </div>
-      </div>
+      <OnTable {...props} board={board} />
     </BringSheet>
   );
 }
 
-function ZoomRow() {
-  const { views } = useSheet();
-  const whole = useStore(views, ({ plan }) => plan.factor === 1);
+function OnTable({ desk, drawing, name, board }: Props & { readonly board: ReturnType<typeof layBoard> }) {
+  const { bounds, layers, pieces, unit, found, notUnderstood } = drawing;
+  const [size, setSize] = useState<SizeChoice | null>(() => firstSizeChoice(unit));
+  const [pointing] = useState(() => createPointing(size?.scale === null));
+  const [uses, setUses] = useState<Readonly<Record<string, LayerUse>>>(() =>
+    Object.fromEntries(layers.map((layer) => [layer.name, layer.guess])),
+  );
+  const [lit, setLit] = useState<string | null>(null);
+  const [heights, setHeights] = useState(USUAL_HEIGHTS);
+  const [on, setOn] = useState(() => firstPutOn(unit));
+  const table = useTablePlan();
+  const { shown, show } = useShowPlace(board);
+
+  const own = newUnits(on);
+  const plan = useMemo(() => (own ? newPlan(own, name) : (table?.history.draft ?? null)), [own, name, table]);
+  const units = plan?.exercise.units ?? "ft-in";
+  const asked = usePlacingAsked({ pointing, size, uses, heights, units });
+  const { placed, placing, working } = usePlacing(desk, asked.placing, plan);
+  const back = useMemo(() => placing && wayBack(unit, placing), [placing, unit]);
+
+  const isShown = useCallback(
+    (layer: number) => {
+      const each = layers[layer];
+      return each !== undefined && (!each.hidden || uses[each.name] !== "ignore");
+    },
+    [layers, uses],
+  );
+  const catching = useMemo(() => openCatching(pieces, isShown), [pieces, isShown]);
+  const chooseSize = (choice: SizeChoice | null) => {
+    setSize(choice);
+    pointing.getState().tell({ do: "ask size", asksSize: choice?.scale === null });
+  };
+  const put = (): string | null => {
+    if (!placed?.ok || !plan) return "There is nothing to put there yet.";
+    const done = putOnPlan(findShelf(), own ? null : table, plan, placed.edit, new Date().toISOString());
+    if (!done.ok) return done.say;
+    goTo("/draft");
+    return null;
+  };
+  const leftOut = useMemo(
+    () =>
+      placed?.ok && back
+        ? placed.leftOut.map(({ say, at }) => ({
+            key: say,
+            say,
+            at: at.map((each): BroughtPoint => applyAffine(back, each)),
+          }))
+        : [],
+    [placed, back],
+  );
+
   return (
-    <div className="draft-row">
-      <Press weight="small" onClick={() => views.getState().zoom("plan", ZOOM_STEP)}>
-        Closer
-      </Press>
-      <Press weight="small" disabled={whole} onClick={() => views.getState().zoom("plan", 1 / ZOOM_STEP)}>
-        Further
-      </Press>
-      <Press weight="small" disabled={whole} onClick={() => views.getState().whole("plan")}>
-        Whole
-      </Press>
+    <div className="draft-sheet bring-sheet ruled">
+      <PointingSurface
+        pointing={pointing}
+        board={board}
+        catching={catching}
+        label="The drawing that was brought"
+        live={
+          <>
+            {placed?.ok && back && <PlacedLines placed={placed} back={back} board={board} />}
+            <OfferedMarks pointing={pointing} found={found} board={board} />
+            <ShowPlace board={board} at={shown} />
+          </>
+        }
+      >
+        <BroughtLines layers={layers} isShown={isShown} lit={lit} />
+      </PointingSurface>
+      <div className="draft-content bring-side">
+        <OfferedLines pointing={pointing} found={found} />
+        <SizeField unit={unit} bounds={bounds} units={units} size={size} onSize={chooseSize} />
+        <PointingSteps pointing={pointing} units={units} />
+        <LayerList
+          layers={layers}
+          uses={uses}
+          lit={lit}
+          onUse={(layer, use) => setUses((before) => ({ ...before, [layer]: use }))}
+          onLit={setLit}
+        />
+        <ComesOut
+          placed={placed}
+          working={working}
+          missing={asked.missing}
+          units={units}
+          heights={heights}
+          onHeights={setHeights}
+          on={on}
+          table={table?.history.draft.exercise.title ?? null}
+          onPutOn={setOn}
+          onPut={put}
+        />
+        <LeftOutList title="Left out" note="Of the layers that are walls and openings." list={leftOut} onShow={show} />
+        <LeftOutList
+          title="Not understood"
+          note="What is no line of a plan, or cannot be read, stays in the file."
+          list={sayNotUnderstood(notUnderstood)}
+          onShow={show}
+        />
+      </div>
     </div>
   );
 }

@@ -4,7 +4,7 @@ import { useId, useState } from "react";
 import { useStore } from "zustand";
 import { Press } from "@/app/_parts/press";
 import { placesAsked, pointedPair } from "@/lib/draft/bring/pointing/pointing";
-import { PLACE_WORDS, sayAsked } from "@/lib/draft/bring/pointing/say-pointing";
+import { PLACE_WORDS } from "@/lib/draft/bring/pointing/say-pointing";
 import { typedLength } from "@/lib/draft/snapping/typed-point";
 import type { LengthUnits } from "@/lib/measure/length";
 import type { PointingStore } from "./pointing-store";
@@ -15,18 +15,12 @@ type Props = {
   readonly units: LengthUnits;
 };
 
-/** What to point at now, the places that are set, each to be set again, and the length between the two of the size. */
+/** The places that are pointed at, each to be set again, and the length between the two of the size. */
 export function PointingSteps({ pointing, units }: Props) {
   const now = useStore(pointing);
-  const { asked, places, trouble, before, tell } = now;
+  const { asked, places, tell } = now;
   return (
     <section aria-label="Where it lies on the stage" className="bring-steps">
-      <p className="bring-asked">{sayAsked(now)}</p>
-      {trouble && (
-        <p className="draft-wrong" role="alert">
-          {trouble}
-        </p>
-      )}
       <ol>
         {placesAsked(now).map((place) => (
           <li key={place} aria-current={asked === place ? "step" : undefined}>
@@ -47,11 +41,6 @@ export function PointingSteps({ pointing, units }: Props) {
         ))}
       </ol>
       {now.asksSize && <KnownLength pointing={pointing} units={units} />}
-      <div className="draft-presses">
-        <Press weight="small" disabled={before.length === 0} onClick={() => tell({ do: "take back" })}>
-          Take the last place back
-        </Press>
-      </div>
     </section>
   );
 }

@@ -12,6 +12,7 @@ import { type Board, sayShare, toBoard } from "./board";
 import { PointedMarks } from "./pointed-marks";
 import type { PointingStore } from "./pointing-store";
 import { usePointing } from "./use-pointing";
+import { ZoomRow } from "./zoom-row";
 
 const DRAWING_ID = "brought-drawing";
 
@@ -31,7 +32,8 @@ type Props = {
 
 /**
  * A drawing, or a picture of one, on which places are pointed at one after another: two on the centre line, two on the plaster
- * line, and two with a length between them where the size is not known. Mouse, pen, finger (with a magnifier) and keys alike.
+ * line, and two with a length between them where the size is not known. Mouse, pen, finger (with a magnifier) and keys alike. What
+ * to point at now stands under it.
  *
  * How another page uses it:
  *
@@ -56,32 +58,38 @@ export function PointingSurface({ pointing, board, children, live, catching, lab
   }, [pointing, board]);
   const drawn = useMemo(() => children, [children]);
   return (
-    <div
-      className="draft-keys"
-      role="application"
-      // biome-ignore lint/a11y/noNoninteractiveTabindex: a drawing surface worked by keys is an application region
-      tabIndex={0}
-      aria-label={`${label}. ${KEYS}`}
-      onKeyDown={onKeyDown}
-    >
-      <Pane
-        plane="plan"
-        drawingId={DRAWING_ID}
-        aria-hidden="true"
-        onSecondFinger={letGo}
-        {...svg}
-        live={
-          <>
-            {live}
-            <PointedMarks pointing={pointing} board={board} />
-            <HeldMark pointing={pointing} board={board} />
-          </>
-        }
-        over={finger ? <Magnifier plane="plan" drawingId={DRAWING_ID} mark={held} watch={pointing.subscribe} /> : null}
+    <div className="bring-drawing">
+      <div
+        className="draft-keys"
+        role="application"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: a drawing surface worked by keys is an application region
+        tabIndex={0}
+        aria-label={`${label}. ${KEYS}`}
+        onKeyDown={onKeyDown}
       >
-        {drawn}
-      </Pane>
-      <HeldAloud pointing={pointing} board={board} />
+        <Pane
+          plane="plan"
+          drawingId={DRAWING_ID}
+          aria-hidden="true"
+          onSecondFinger={letGo}
+          {...svg}
+          live={
+            <>
+              {live}
+              <PointedMarks pointing={pointing} board={board} />
+              <HeldMark pointing={pointing} board={board} />
+            </>
+          }
+          over={
+            finger ? <Magnifier plane="plan" drawingId={DRAWING_ID} mark={held} watch={pointing.subscribe} /> : null
+          }
+        >
+          {drawn}
+        </Pane>
+        <HeldAloud pointing={pointing} board={board} />
+      </div>
+      <AskedNow pointing={pointing} />
+      <ZoomRow pointing={pointing} />
     </div>
   );
 }
@@ -89,6 +97,17 @@ export function PointingSurface({ pointing, board, children, live, catching, lab
 const KEYS =
   "Arrows move what points, with Shift to the next end or middle of a line, with Alt by a hair; Enter sets the place, " +
   "Backspace takes the last one back, plus and minus zoom, 0 shows the whole.";
+
+/** What to point at now, or why the last place could not be set. */
+function AskedNow({ pointing }: { readonly pointing: PointingStore }) {
+  const words = useStore(pointing, (now) => now.trouble || sayAsked(now));
+  const wrong = useStore(pointing, (now) => now.trouble !== "");
+  return (
+    <p className="bring-asked" data-wrong={wrong || undefined} aria-hidden="true">
+      {words}
+    </p>
+  );
+}
 
 type Shown = { readonly pointing: PointingStore; readonly board: Board };
 

@@ -12,6 +12,7 @@ import { MOST_PACKED, packText } from "@/lib/draft/exercise-desk/pack-text";
 import { writeDraft } from "@/lib/draft/write-draft";
 import { faultsOf } from "@/lib/exercise/check-sense";
 import { fileText } from "../file-text";
+import { SendDxf } from "../send-dxf";
 import { goTo } from "./go-to";
 import { OpenFile } from "./open-file";
 
@@ -87,6 +88,7 @@ export function UseIt({ draft }: { readonly draft: Draft }) {
           Link for students
         </Press>
       </div>
+      <SendDxf exercise={exercise} />
       {link && <Link key={link} address={link} />}
       <p role="status">{said}</p>
     </section>

@@ -2,8 +2,9 @@ import type { DisplayItem } from "../../drawing/display-list";
 import { drawFinishedPicture } from "../../drawing/draw-finished-picture";
 import { makeStroke } from "../../drawing/make-stroke";
 import type { Exercise } from "../../exercise/exercise";
-import { usualUnit } from "./send-plan";
-import { type SentUnit, writeDxf } from "./write-dxf";
+import { cautionOf } from "./caution-of";
+import { type SentUnit, usualUnit } from "./sent-unit";
+import { writeDxf } from "./write-dxf";
 
 /** Arms of the cross at the centre vanishing point, millimetres of paper. */
 const CROSS_ARM_MM = 2;
@@ -35,6 +36,7 @@ export function sendPicture(
     layerOf: pictureLayer,
     unit,
     scaleRatio,
+    caution: cautionOf(exercise),
   });
 }
 

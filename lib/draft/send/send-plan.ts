@@ -1,12 +1,9 @@
 import { drawPlan } from "../../drawing/draw-plan";
 import type { Exercise } from "../../exercise/exercise";
+import { cautionOf } from "./caution-of";
 import { planLayer } from "./plan-layer";
-import { type SentUnit, writeDxf } from "./write-dxf";
-
-/** What a drafter of these units expects a file to count in. */
-export function usualUnit(units: Exercise["units"]): SentUnit {
-  return units === "ft-in" ? "inches" : "millimetres";
-}
+import { type SentUnit, usualUnit } from "./sent-unit";
+import { writeDxf } from "./write-dxf";
 
 /**
  * The ground plan as a DXF file, true size, x from the centre line and y from the plaster line upstage: walls, openings and the
@@ -21,5 +18,6 @@ export function sendPlan(
     layerOf: (item) => (item.kind === "lettering" ? "Lettering" : planLayer(item.id)),
     unit,
     scaleRatio: exercise.scaleRatio,
+    caution: cautionOf(exercise),
   });
 }

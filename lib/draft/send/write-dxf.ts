@@ -8,19 +8,8 @@ import {
   Units,
 } from "@tarikjabiri/dxf";
 import type { DisplayItem, DisplayList, DrawingPoint, Lettering, LineType, Stroke } from "../../drawing/display-list";
-import { FOOT_M, INCH_M } from "../../measure/length";
+import { SENT_UNIT_M, type SentUnit } from "./sent-unit";
 import { strokeArc } from "./stroke-arc";
-
-export const SENT_UNITS = ["inches", "feet", "millimetres", "metres"] as const;
-/** What a sent file counts in; its header says so. */
-export type SentUnit = (typeof SENT_UNITS)[number];
-
-export const SENT_UNIT_M: Readonly<Record<SentUnit, number>> = {
-  inches: INCH_M,
-  feet: FOOT_M,
-  millimetres: 0.001,
-  metres: 1,
-};
 
 const HEADER_UNITS: Readonly<Record<SentUnit, Units>> = {
   inches: Units.Inches,
@@ -41,13 +30,19 @@ export type DxfSheet = {
   readonly layerOf: (item: DisplayItem) => string;
   readonly unit: SentUnit;
   readonly scaleRatio: number;
+  /** Written at the head of the file, where only programs read it, and under the drawing; null for none. */
+  readonly caution: string | null;
 };
+
+const CAUTION_LAYER = "Caution";
+/** Its letters, and how far under the drawing it stands, millimetres of paper. */
+const CAUTION_MM = { letters: 2.5, below: 8 } as const;
 
 /**
  * A display list as a DXF file in letters, of the kind that programs read since 2007: true size in `unit`, y up. Broken lines and
  * lettering are as big as on paper at the scale. Tones are left out; what was sampled from an arc is written as that arc.
  */
-export function writeDxf({ list, layerOf, unit, scaleRatio }: DxfSheet): string {
+export function writeDxf({ list, layerOf, unit, scaleRatio, caution }: DxfSheet): string {
   const writer = new DxfWriter();
   writer.setUnits(HEADER_UNITS[unit]);
   writer.setVariable("$MEASUREMENT", { 70: unit === "inches" || unit === "feet" ? 0 : 1 });
@@ -69,7 +64,22 @@ export function writeDxf({ list, layerOf, unit, scaleRatio }: DxfSheet): string 
     if (item.kind === "stroke") addStroke(writer, item, layer, size);
     else addLettering(writer, item, layer, size, mm);
   }
-  return writer.stringify();
+  if (caution === null) return writer.stringify();
+  writer.addLayer(CAUTION_LAYER, 7, "Continuous");
+  writer.addText(cornerUnder(list, size, mm), CAUTION_MM.letters * mm, caution, { layerName: CAUTION_LAYER });
+  // Group 999 is a comment (published DXF reference, from memory).
+  return `999\n${caution}\n${writer.stringify()}`;
+}
+
+/** Under the lower left corner of all that is drawn. */
+function cornerUnder(list: DisplayList, size: number, mm: number) {
+  let [left, low] = [Infinity, Infinity];
+  for (const item of list)
+    for (const [x, y] of item.kind === "stroke" ? item.points : [item.at]) {
+      left = Math.min(left, x);
+      low = Math.min(low, y);
+    }
+  return Number.isFinite(left) ? point3d(left * size, low * size - CAUTION_MM.below * mm) : point3d(0, 0);
 }
 
 function addStroke(writer: DxfWriter, { points, closed, line }: Stroke, layerName: string, size: number): void {

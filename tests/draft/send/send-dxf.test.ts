@@ -3,9 +3,11 @@ import DxfParser from "dxf-parser";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readBrought } from "@/lib/draft/bring/read-brought";
+import { newDraft } from "@/lib/draft/new-draft";
 import { sendPicture } from "@/lib/draft/send/send-picture";
-import { sendPlan, usualUnit } from "@/lib/draft/send/send-plan";
-import { SENT_UNIT_M, SENT_UNITS } from "@/lib/draft/send/write-dxf";
+import { sendPlan } from "@/lib/draft/send/send-plan";
+import { SENT_UNIT_M, SENT_UNITS, usualUnit } from "@/lib/draft/send/sent-unit";
+import { CAUTION } from "@/lib/draft/sense/caution";
 import type { DisplayList, DrawingPoint, Stroke } from "@/lib/drawing/display-list";
 import { drawFinishedPicture } from "@/lib/drawing/draw-finished-picture";
 import { drawPlan } from "@/lib/drawing/draw-plan";
@@ -32,9 +34,14 @@ type Parsed = {
 };
 
 /** Read back by dxf-parser 1.1.2 (MIT), which neither writes these files nor reads those that are brought. */
-function parsed(text: string): { readonly units: unknown; readonly entities: readonly Parsed[] } {
+function parsed(text: string) {
   const file = new DxfParser().parseSync(text);
-  return { units: file?.header.$INSUNITS, entities: (file?.entities ?? []) as unknown as Parsed[] };
+  const entities = (file?.entities ?? []) as unknown as Parsed[];
+  return {
+    units: file?.header.$INSUNITS,
+    entities: entities.filter(({ layer }) => layer !== "Caution"),
+    caution: entities.flatMap(({ layer, text: letters = "" }) => (layer === "Caution" ? [letters] : [])),
+  };
 }
 
 /** How far what was read is from a stroke, metres: its corners, or its ends and radius where it is round. */
@@ -129,6 +136,17 @@ it("writes the swing of a door as an arc", () => {
   );
   expect(swings.length).toBeGreaterThanOrEqual(leaves.length);
   expect(leaves.length).toBeGreaterThan(0);
+});
+
+it("bears the caution under the drawing and at its head where someone might build from it, and not elsewhere", () => {
+  const [exercise] = COURSE as [Exercise];
+  const bare = { ...exercise, stage: { ...exercise.stage, rake: 0 }, plan: newDraft("m").exercise.plan };
+  for (const send of [sendPlan, sendPicture]) {
+    expect(parsed(send(exercise)).caution).toEqual([CAUTION]);
+    expect(send(exercise).startsWith(`999\n${CAUTION}\n`)).toBe(true);
+    expect(parsed(send(bare)).caution).toEqual([]);
+    expect(parsed(send({ ...bare, stage: { ...bare.stage, rake: 0.05 } })).caution).toEqual([CAUTION]);
+  }
 });
 
 it("is the same file for the same plan", () => {

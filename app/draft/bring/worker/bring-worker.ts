@@ -1,4 +1,5 @@
 import type { Brought } from "@/lib/draft/bring/brought";
+import { placeBrought } from "@/lib/draft/bring/place/place-brought";
 import { readBrought } from "@/lib/draft/bring/read-brought";
 import type { Answer, Asked, FromWorker, ToWorker } from "./messages";
 import { showDrawing } from "./show-drawing";
@@ -13,6 +14,10 @@ type Desk = {
 function answerQuestions(desk: Desk): void {
   let brought: Brought | null = null;
   const answer = async (asked: Asked): Promise<Answer> => {
+    if (asked.ask === "place")
+      return brought
+        ? placeBrought(brought, asked.placing, asked.draft)
+        : { ok: false, say: "The drawing is not here any more. Choose its file again." };
     brought = null;
     const reading = readBrought(new Uint8Array(await asked.file.arrayBuffer()));
     if (!reading.ok) return reading;

@@ -1,7 +1,9 @@
 import type { BroughtUnit, NotUnderstood } from "@/lib/draft/bring/brought";
 import type { BroughtBounds } from "@/lib/draft/bring/brought-bounds";
-import type { LayerUse } from "@/lib/draft/bring/place/place-brought";
+import type { FoundLines } from "@/lib/draft/bring/place/find-lines";
+import type { LayerUse, Placed, Placing } from "@/lib/draft/bring/place/place-brought";
 import type { CatchingPieces } from "@/lib/draft/bring/pointing/lay-out-pieces";
+import type { Draft } from "@/lib/draft/draft";
 import type { Problem } from "@/lib/exercise/problem";
 
 /** A layer as the page shows it. */
@@ -22,6 +24,8 @@ export type ShownDrawing = {
   readonly layers: readonly ShownLayer[];
   readonly notUnderstood: readonly NotUnderstood[];
   readonly bounds: BroughtBounds;
+  /** The centre line and the plaster line that may be meant. */
+  readonly found: FoundLines;
   readonly pieces: CatchingPieces;
 };
 
@@ -30,8 +34,11 @@ export type ReadAnswer =
   | { readonly ok: false; readonly problem: Problem };
 
 /** What the page asks of the worker. Each has a number, and so has the answer. */
-export type Asked = { readonly ask: "read"; readonly file: Blob };
-export type Answer = ReadAnswer;
+export type Asked =
+  | { readonly ask: "read"; readonly file: Blob }
+  /** What would come of the drawing read last on a draft. */
+  | { readonly ask: "place"; readonly placing: Placing; readonly draft: Draft };
+export type Answer = ReadAnswer | Placed;
 
 export type ToWorker = Asked & { readonly id: number };
 export type FromWorker = { readonly id: number } & ({ readonly answer: Answer } | { readonly failed: string });

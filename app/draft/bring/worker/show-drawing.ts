@@ -1,5 +1,6 @@
 import type { Brought, BroughtLine } from "@/lib/draft/bring/brought";
 import { broughtBounds } from "@/lib/draft/bring/brought-bounds";
+import { findLines } from "@/lib/draft/bring/place/find-lines";
 import { guessLayerUse } from "@/lib/draft/bring/place/guess-layer-use";
 import { layOutPieces } from "@/lib/draft/bring/pointing/lay-out-pieces";
 import { type Board, layBoard, toSheet } from "../board";
@@ -33,6 +34,7 @@ export function showDrawing(brought: Brought): ReadAnswer {
       unit,
       notUnderstood,
       bounds,
+      found: findLines(brought),
       pieces: layOutPieces(layers),
       layers: layers.map(({ name, hidden, lines }) => ({
         name,

@@ -1,4 +1,5 @@
 import { cross } from "../../../geometry/vector";
+import { FOOT_M } from "../../../measure/length";
 import type { Opening } from "../../../plan/plan";
 import type { BroughtRun } from "../../edit";
 import type { FoundOpening } from "./found-opening";
@@ -7,6 +8,9 @@ import type { WallPiece } from "./wall-piece";
 
 /** Heights that a plan does not tell, metres. */
 export type Heights = { readonly wall: number; readonly door: number; readonly sill: number };
+
+/** 14 ft walls, 7 ft doors and window sills at 2 ft 9: common practice, no source. */
+export const USUAL_HEIGHTS: Heights = { wall: 14 * FOOT_M, door: 7 * FOOT_M, sill: 2.75 * FOOT_M };
 
 /** Runs of walls and the openings found on each wall, over all runs in order, as an edit takes them. */
 export function asBroughtRuns(

@@ -1,4 +1,3 @@
-import { FOOT_M } from "../../../measure/length";
 import type { PlanPoint } from "../../../stage/frame";
 import type { Draft, Thing } from "../../draft";
 import type { Edit } from "../../edit";
@@ -6,7 +5,7 @@ import { applyEdit } from "../../edits/apply-edit";
 import { addBroughtWalls } from "../../edits/bring-walls";
 import { applyAffine } from "../affine";
 import type { Brought, BroughtLayer } from "../brought";
-import { asBroughtRuns, type Heights } from "./as-brought-runs";
+import { asBroughtRuns, type Heights, USUAL_HEIGHTS } from "./as-brought-runs";
 import { bandOf, bridgeGaps, type Gap } from "./bridge-gaps";
 import { findOpenings } from "./find-openings";
 import type { FoundOpening } from "./found-opening";
@@ -43,9 +42,6 @@ export type Placed =
       readonly leftOut: readonly LeftOut[];
     }
   | { readonly ok: false; readonly say: string };
-
-/** 14 ft walls, 7 ft doors and window sills at 2 ft 9: common practice, no source. */
-const USUAL_HEIGHTS = { wall: 14 * FOOT_M, door: 7 * FOOT_M, sill: 2.75 * FOOT_M } as const;
 
 /** A set has a few hundred walls; more lines than this are a building, or furniture on the walls' layer. */
 const MOST_PIECES = 6000;
