@@ -18,7 +18,7 @@ function wall([ax, ay]: Feet, [bx, by]: Feet, thickness = 0.5): Group[] {
  * A box set as an office would draw it, in feet, far from the file's origin and a quarter turn round: a raking wall either side,
  * the back wall with a door in it, a centre line and a plaster line, lettering and a hatch.
  */
-export const BROUGHT_CORNERS: readonly Feet[] = [
+const BROUGHT_CORNERS: readonly Feet[] = [
   [-12, 3],
   [-9, 15],
   [9, 15],

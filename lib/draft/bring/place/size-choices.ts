@@ -6,7 +6,7 @@ import type { PlaceScale } from "./place-frame";
 export type SizeChoice = { readonly key: string; readonly words: string; readonly scale: PlaceScale | null };
 
 /** Two places and the length between them, which every drawing can be told by. */
-export const BY_LENGTH: SizeChoice = { key: "length", words: "two places and a length", scale: null };
+const BY_LENGTH: SizeChoice = { key: "length", words: "two places and a length", scale: null };
 
 /** How the size of a drawing may be told, by what its file tells: its unit, the scale of its paper, or one of the units that are likely. */
 export function sizeChoices(unit: BroughtUnit): readonly SizeChoice[] {
