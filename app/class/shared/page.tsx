@@ -7,6 +7,7 @@ import { Closed } from "../closed";
 import { Part } from "../part";
 import { SharedPlan } from "./shared-plan";
 import { SignInHere } from "./sign-in-here";
+import "./shared.css";
 
 export const metadata: Metadata = { title: "A plan for you" };
 
@@ -25,28 +26,30 @@ export default async function SharedPlanPage() {
   return (
     <ClassFrame title="A plan for a teacher" {...(person.kind === "student" ? { name: person.name } : {})}>
       <Part id="what" title="What this is">
-        <p>
-          With this link a teacher shares the plan of a stage set with other teachers here. They look at it and take a
-          copy, to draw on and to set to their classes.
-        </p>
-        {person.kind === "student" ? (
-          <>
-            <p>
-              It is no homework of yours. What is set to you stands in Class; a plan that you may practise comes by
-              another link, which your teacher gives you.
-            </p>
-            <div className="class-presses">
-              <PressLink href="/class" weight="main">
-                To your class
-              </PressLink>
-            </div>
-          </>
-        ) : (
+        <div className="shared-words">
           <p>
-            If you teach here, sign in, and the plan is shown. If you do not, ask whoever sent it for a “Link for a
-            colleague” from their drafting desk, which holds the whole plan and needs no account, or for its file.
+            With this link a teacher shares the plan of a stage set with other teachers here. They look at it and take a
+            copy, to draw on and to set to their classes.
           </p>
-        )}
+          {person.kind === "student" ? (
+            <>
+              <p>
+                It is no homework of yours. What is set to you stands in Class; a plan that you may practise comes by
+                another link, which your teacher gives you.
+              </p>
+              <div className="class-presses">
+                <PressLink href="/class" weight="main">
+                  To your class
+                </PressLink>
+              </div>
+            </>
+          ) : (
+            <p>
+              If you teach here, sign in, and the plan is shown. If you do not, ask whoever sent it for a “Link for a
+              colleague” from their drafting desk, which holds the whole plan and needs no account, or for its file.
+            </p>
+          )}
+        </div>
       </Part>
       {person.kind === "nobody" && (
         <Part id="in" title="Teachers">

@@ -37,6 +37,7 @@ function OpenLibrary({ library, plan }: { readonly library: Open; readonly plan:
   const [words, setWords] = useState("");
   const there = library.plans.find(({ planId }) => planId === link?.planId);
   const beside = link?.beside ?? null;
+  const newer = link !== null && isNewer(link, there);
   const keepIt = async (over = false) => {
     if (await keep(words, over)) setWords("");
   };
@@ -71,14 +72,13 @@ function OpenLibrary({ library, plan }: { readonly library: Open; readonly plan:
                 Put mine in its place
               </Press>
             )}
+            {link && (beside || newer) && <OpenThere planId={link.planId} />}
           </div>
         </>
       )}
-      {link && (beside || isNewer(link, there)) && (
+      {link && newer && !changed && !beside && (
         <div className="draft-presses">
-          <Press weight="small" onClick={() => goTo(`/draft/library?plan=${encodeURIComponent(link.planId)}`)}>
-            Open the one in the library
-          </Press>
+          <OpenThere planId={link.planId} />
         </div>
       )}
       {trouble && <LibraryTrouble trouble={trouble} onLetGo={letGo} />}
@@ -88,6 +88,14 @@ function OpenLibrary({ library, plan }: { readonly library: Open; readonly plan:
         </Link>
       </p>
     </>
+  );
+}
+
+function OpenThere({ planId }: { readonly planId: string }) {
+  return (
+    <Press weight="small" onClick={() => goTo(`/draft/library?plan=${encodeURIComponent(planId)}`)}>
+      Open the one in the library
+    </Press>
   );
 }
 

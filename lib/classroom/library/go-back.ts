@@ -19,7 +19,7 @@ const CHANGED = no(
 );
 const NO_VERSION = no("unknown", "This version is there no more. Load the page anew.");
 
-/** Puts a version in the plan's place. What was the plan until now becomes a version too, and the one gone back to stays. */
+/** Puts a version in the plan's place. What was the plan until now becomes a version too, and one gone back to that was the plan before stays. */
 export async function goBack(
   store: Store,
   { ownerId, planId, versionId, base }: BackTo,

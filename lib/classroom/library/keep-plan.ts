@@ -111,6 +111,13 @@ export async function putOver(all: Kysely<Tables>, row: Row, sent: Sent, at: str
   const { id: planId, owner_id: ownerId, text, bytes, words, changed_at } = row;
   const earlier = { text, bytes, words, at: changed_at, beside: 0 as const };
   if (!(await putVersion(all, { planId, ownerId, more: sent.bytes }, earlier))) return NO_ROOM;
+  // What lay beside the plan and is the plan now does not lie beside it as well.
+  await all
+    .deleteFrom("plan_version")
+    .where("plan_id", "=", planId)
+    .where("beside", "=", 1)
+    .where("text", "=", sent.text)
+    .execute();
   const edition = row.edition + 1;
   await all
     .updateTable("plan")
