@@ -46,6 +46,9 @@ export type Edit =
     }
   | { readonly edit: "change-opening"; readonly wall: string; readonly id: string; readonly change: Partial<Opening> }
   | { readonly edit: "change-platform"; readonly id: string; readonly change: Partial<Platform> }
+  /** A new corner in a platform's outline after one that is there, and one taken out; corners are counted from 1. */
+  | { readonly edit: "add-platform-corner"; readonly id: string; readonly after: number; readonly at: PlanPoint }
+  | { readonly edit: "take-platform-corner"; readonly id: string; readonly corner: number }
   | { readonly edit: "change-stair"; readonly id: string; readonly change: Partial<Stair> }
   | { readonly edit: "change-furniture"; readonly id: string; readonly change: Partial<Furniture> }
   | { readonly edit: "change-column"; readonly id: string; readonly change: Partial<Column> }

@@ -67,6 +67,15 @@ const changing: fc.Arbitrary<Making> = fc.oneof(
         to,
       }),
   ),
+  fc.tuple(pick, fc.integer({ min: 0, max: 7 }), fc.option(place)).map(
+    ([n, corner, at]): Making =>
+      (draft) => {
+        const id = one(draft.exercise.plan.platforms, n)?.id ?? "none";
+        return at === null
+          ? { edit: "take-platform-corner", id, corner }
+          : { edit: "add-platform-corner", id, after: corner, at };
+      },
+  ),
   fc.tuple(pick, length(0.5, 6), fc.option(angle)).map(
     ([n, long, turned]): Making =>
       (draft) => ({

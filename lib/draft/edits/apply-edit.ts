@@ -11,6 +11,7 @@ import { type Changed, refuse } from "./changed";
 import { checkEdit } from "./check-edit";
 import { copyMirrored, copyThings } from "./copy-things";
 import { mirrorThings, moveThings, turnThings } from "./place-things";
+import { addPlatformCorner, takePlatformCorner } from "./platform-corners";
 import { setBackWallRise, setSheet, setStage, setViewer } from "./set-stage";
 import { setTask, setWords } from "./set-task";
 import { settleMarks } from "./settle-marks";
@@ -69,6 +70,10 @@ function change(draft: Draft, edit: Edit): Changed {
     case "change-column":
     case "change-masking":
       return changeThing(draft, edit);
+    case "add-platform-corner":
+      return addPlatformCorner(draft, edit);
+    case "take-platform-corner":
+      return takePlatformCorner(draft, edit);
     case "rename-corner":
       return renameCorner(draft, edit);
     case "move-corner":

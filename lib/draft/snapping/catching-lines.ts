@@ -45,6 +45,7 @@ export function catchingLines(at: PlanPoint, context: SnapContext, within: numbe
     { caught: { by: "plaster line" }, origin: [0, 0], along: [1, 0], rank: RANKS.stage },
     ...walls.flatMap((wall) => wallOrProlongation(wall, at)),
     ...(context.from ? directionsFrom(context.from, walls) : []),
+    ...(context.beside ?? []).flatMap(levelAndUpstage),
   ];
   return lines
     .map((line) => ({ line, off: offLine(line, at) }))
@@ -63,12 +64,16 @@ function wallOrProlongation({ id, line }: Standing, at: PlanPoint): readonly Cat
   return [{ caught: { by: "prolongation", id }, origin: end, along, rank: RANKS.prolongation }];
 }
 
-/** Lines through the corner drawn from: level, straight upstage, and parallel and square to the walls, those that meet there first. */
-function directionsFrom(from: PlanPoint, walls: readonly Standing[]): readonly CatchingLine[] {
-  const lines: CatchingLine[] = [
+function levelAndUpstage(from: PlanPoint): readonly CatchingLine[] {
+  return [
     { caught: { by: "across" }, origin: from, along: [1, 0], rank: RANKS.level },
     { caught: { by: "upstage" }, origin: from, along: [0, 1], rank: RANKS.level },
   ];
+}
+
+/** Lines through the corner drawn from: level, straight upstage, and parallel and square to the walls, those that meet there first. */
+function directionsFrom(from: PlanPoint, walls: readonly Standing[]): readonly CatchingLine[] {
+  const lines: CatchingLine[] = [...levelAndUpstage(from)];
   const meeting = ({ line }: Standing) =>
     distance(line.from, from) < SAME_POINT_M || distance(line.to, from) < SAME_POINT_M;
   for (const { id, line } of [...walls.filter(meeting), ...walls.filter((wall) => !meeting(wall))]) {

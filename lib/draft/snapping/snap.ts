@@ -32,6 +32,8 @@ export type SnapContext = {
   readonly tolerance: number;
   /** The corner that is drawn from, or null. */
   readonly from: PlanPoint | null;
+  /** Neighbours in an outline, which is caught level with them and straight upstage of them. */
+  readonly beside?: readonly PlanPoint[];
   /** Corners that are being moved: neither they nor their walls catch anything. */
   readonly without: ReadonlySet<string>;
 };
