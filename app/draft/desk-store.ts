@@ -30,7 +30,7 @@ export function createDesk(units: LengthUnits): DeskStore {
       }) as const;
     const goTo = (history: History, said: string) => {
       const chosen = get().chosen.filter((thing) => stillThere(thing, history.draft.exercise.plan));
-      set({ history, chosen, trying: null, said, trouble: "" });
+      set({ history, chosen, grip: null, trying: null, said, trouble: "" });
     };
     const put = ({ hand, edit: change }: SetDown) => {
       if (!change) set({ hand, trouble: "" });
@@ -105,6 +105,7 @@ export function createDesk(units: LengthUnits): DeskStore {
       choose: (chosen, drawer = "things") =>
         set(({ history }) => ({
           chosen,
+          grip: null,
           hand: CHOOSING,
           aim: null,
           trying: null,
@@ -112,7 +113,9 @@ export function createDesk(units: LengthUnits): DeskStore {
           said: chosen.length === 0 ? "Nothing chosen." : `Chosen: ${sayThings(chosen, history.draft.exercise.plan)}.`,
           ...(chosen.length > 0 ? { drawer } : {}),
         })),
-      take: (hand) => set({ hand, aim: null, chosen: [], trouble: "", trying: null, drawer: "draw" }),
+      hold: (grip) => set({ grip }),
+      setSpot: (spot) => set({ spot }),
+      take: (hand) => set({ hand, aim: null, chosen: [], grip: null, trouble: "", trying: null, drawer: "draw" }),
       setAim: (aim, said) => {
         set(said === undefined ? { aim } : { aim, said });
         showHand();
@@ -135,7 +138,7 @@ export function createDesk(units: LengthUnits): DeskStore {
         showHand();
       },
       setGrid: (grid) => set({ grid }),
-      setDrawer: (drawer) => set({ drawer }),
+      setDrawer: (drawer) => set({ drawer, spot: null, noted: "" }),
       say: (said) => set({ said, noted: "" }),
       note: (noted) => set({ noted }),
       begin: (units) => set(fresh(units)),
@@ -161,6 +164,8 @@ export function createDesk(units: LengthUnits): DeskStore {
 const NOTHING_UNDER_WAY = {
   trying: null,
   chosen: [],
+  grip: null,
+  spot: null,
   hand: CHOOSING,
   aim: null,
   said: "",

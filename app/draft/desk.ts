@@ -1,7 +1,9 @@
 import type { StoreApi } from "zustand/vanilla";
 import type { Draft, Thing } from "@/lib/draft/draft";
 import type { Edit, Edited } from "@/lib/draft/edit";
+import type { MarkPlane } from "@/lib/draft/exercise-desk/mark-places";
 import type { History } from "@/lib/draft/history";
+import type { HandleName } from "@/lib/draft/reshape/handle";
 import type { Snapped } from "@/lib/draft/snapping/snap";
 import type { LengthUnits } from "@/lib/measure/length";
 import type { Hand } from "./hand";
@@ -17,6 +19,8 @@ export type Aim =
   | ({ readonly kind: "place" } & Snapped)
   | { readonly kind: "on-wall"; readonly wall: string; readonly at: number };
 
+export type Spot = { readonly plane: MarkPlane; readonly name: string };
+
 export type Desk = {
   readonly history: History;
   readonly done: readonly Step[];
@@ -24,6 +28,10 @@ export type Desk = {
   /** The draft as it would be if what is being dragged were let go here; null at rest. */
   readonly trying: Draft | null;
   readonly chosen: readonly Thing[];
+  /** The handle of the one chosen thing that is held; null for none. */
+  readonly grip: HandleName | null;
+  /** The point that was chosen last on a drawing while the exercise is made. */
+  readonly spot: Spot | null;
   readonly hand: Hand;
   readonly aim: Aim | null;
   readonly measures: Measures;
@@ -43,6 +51,9 @@ export type Desk = {
   readonly redo: () => void;
   /** Chooses things, and opens what is beside the drawing to change them, or another place there. */
   readonly choose: (things: readonly Thing[], drawer?: Drawer) => void;
+  /** Takes hold of a handle of what is chosen, or lets it go. */
+  readonly hold: (grip: HandleName | null) => void;
+  readonly setSpot: (spot: Spot | null) => void;
   readonly take: (hand: Hand) => void;
   readonly setAim: (aim: Aim | null, said?: string) => void;
   /** Sets the pencil down where it is held. */

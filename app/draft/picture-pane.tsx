@@ -7,7 +7,9 @@ import { useSheet } from "@/app/_sheet/sheet-context";
 import { toPaper } from "@/app/_sheet/view";
 import { apronDrop } from "@/lib/exercise/inside-frame";
 import { BackWallLine } from "./back-wall-line";
-import { useDesk, useExercise } from "./draft-context";
+import { useDesk, useDeskStore, useExercise } from "./draft-context";
+import { MarkNumbers } from "./marks/mark-numbers";
+import { isMarking, useMarkPointing } from "./marks/use-mark-pointing";
 import { frameLayer, pictureLayers } from "./picture-layers";
 import { Layers } from "./plan-pane";
 import type { Remember } from "./remember";
@@ -18,6 +20,10 @@ import { useLayers } from "./use-layers";
 const ZOOM_KEYS: Readonly<Record<string, number>> = { "+": ZOOM_STEP, "=": ZOOM_STEP, "-": 1 / ZOOM_STEP };
 const LABEL =
   "Picture, as the eye sees the set. Arrows up and down raise and lower the foot of the back wall; plus and minus zoom.";
+
+const MARKING_LABEL =
+  "Picture. Arrows go from point to point; Enter asks for it next, gives it, or leaves it out; Ctrl or Alt with an arrow moves it in " +
+  "the order; plus and minus zoom.";
 
 const drawFrame = (exercise: Drawn, remember: Remember) => [frameLayer(exercise, remember)];
 
@@ -31,6 +37,9 @@ export function PicturePane() {
   const frame = useLayers(drawFrame, rest, tried);
   const set = useLayers(pictureLayers, rest, tried);
   const { svg, letGo, step } = useBackWall();
+  const store = useDeskStore();
+  const marks = useMarkPointing("picture");
+  const marking = useDesk(isMarking);
   const opening = useId();
   const { stage, viewer } = tried ?? rest;
   const half = stage.opening.width / 2;
@@ -39,6 +48,7 @@ export function PicturePane() {
 
   const onKeyDown = (event: KeyboardEvent) => {
     const zoom = ZOOM_KEYS[event.key];
+    if (isMarking(store.getState()) && marks.key(event)) return;
     if (zoom) views.getState().zoom("picture", zoom);
     else if (event.key === "0") views.getState().whole("picture");
     else if (event.key === "ArrowUp" || event.key === "ArrowDown") {
@@ -52,7 +62,7 @@ export function PicturePane() {
       role="application"
       // biome-ignore lint/a11y/noNoninteractiveTabindex: a drawing surface worked by keys is an application region
       tabIndex={0}
-      aria-label={LABEL}
+      aria-label={marking ? MARKING_LABEL : LABEL}
       onKeyDown={onKeyDown}
     >
       <Pane
@@ -67,7 +77,8 @@ export function PicturePane() {
             <g clipPath={`url(#${opening})`}>
               <Layers layers={set.moving} scaleRatio={scaleRatio} />
             </g>
-            <BackWallLine stage={stage} viewer={viewer} scaleRatio={scaleRatio} />
+            {!marking && <BackWallLine stage={stage} viewer={viewer} scaleRatio={scaleRatio} />}
+            <MarkNumbers plane="picture" />
           </>
         }
       >

@@ -12,7 +12,11 @@ import { openingJambs, wallLine } from "@/lib/plan/wall-line";
 import { withRun } from "./aim-at";
 import { chosenDimensions, chosenLines } from "./chosen-lines";
 import { useDesk, useDeskStore, useExercise, useShownExercise } from "./draft-context";
+import { grippedThing, handleNamed } from "./grips/grip";
+import { Grips } from "./grips/grips";
 import { liveLines } from "./live-lines";
+import { MarkNumbers } from "./marks/mark-numbers";
+import { isMarking } from "./marks/use-mark-pointing";
 import { planLayers } from "./plan-layers";
 import type { Layer } from "./remember";
 import { useLayers } from "./use-layers";
@@ -22,7 +26,12 @@ import { usePlanPointer } from "./use-plan-pointer";
 const DRAWING_ID = "plan-drawing";
 const LABEL =
   "Ground plan. Arrows move the pencil along the grid, or what is chosen; Shift for large steps, Enter sets the pencil down, " +
-  "Backspace takes the last corner back or takes away what is chosen, Escape ends, plus and minus zoom.";
+  "or takes hold of one handle after another of what is chosen; Backspace takes the last corner back or takes away what is " +
+  "chosen or held, Escape ends, plus and minus zoom.";
+
+const MARKING_LABEL =
+  "Ground plan. Arrows go from point to point; Enter asks for it next, gives it, or leaves it out; Ctrl or Alt with an arrow moves " +
+  "it in the order; plus and minus zoom.";
 
 /** The plan that is drawn on. */
 export function PlanPane() {
@@ -37,12 +46,16 @@ export function PlanPane() {
   const { finger, letGo, svg } = usePlanPointer(under);
   const onKeyDown = usePlanKeys(under);
   const store = useDeskStore();
+  const marking = useDesk(isMarking);
 
   const rest = useMemo(() => ({ ...exercise, scaleRatio }), [exercise, scaleRatio]);
   const tried = useMemo(() => trying && { ...trying.exercise, scaleRatio }, [trying, scaleRatio]);
   const { still, moving } = useLayers(planLayers, rest, tried);
   const aimed = useCallback(() => {
-    const { aim } = store.getState();
+    const desk = store.getState();
+    const { aim, trying, grip } = desk;
+    const thing = trying && grippedThing(desk);
+    if (trying && thing) return handleNamed(trying.exercise.plan, thing, grip)?.at ?? null;
     return aim?.kind === "place" ? aim.at : null;
   }, [store]);
 
@@ -52,7 +65,7 @@ export function PlanPane() {
       role="application"
       // biome-ignore lint/a11y/noNoninteractiveTabindex: a drawing surface worked by keys is an application region
       tabIndex={0}
-      aria-label={LABEL}
+      aria-label={marking ? MARKING_LABEL : LABEL}
       onKeyDown={onKeyDown}
     >
       <Pane
@@ -66,6 +79,8 @@ export function PlanPane() {
             {trying && <Chosen />}
             <Layers layers={moving} scaleRatio={scaleRatio} />
             <Live />
+            <Grips />
+            <MarkNumbers plane="plan" />
           </>
         }
         over={finger ? <Magnifier plane="plan" drawingId={DRAWING_ID} mark={aimed} watch={store.subscribe} /> : null}

@@ -5,6 +5,7 @@ import { Press } from "@/app/_parts/press";
 import { capital } from "@/lib/plan/first-letter";
 import { useDesk, useDeskStore, useExercise } from "./draft-context";
 import { withThing } from "./follow-chosen";
+import { GripNotes } from "./grips/grip-notes";
 import { isSameThing, keyOfThing } from "./hand";
 import { MoveForm } from "./move-form";
 import { ThingForm } from "./thing-form";
@@ -23,6 +24,7 @@ export function ThingsDrawer() {
       <h2 className="notes-title">{chosen.length === 0 ? "What is on the plan" : capital(sayThings(chosen, plan))}</h2>
       {trouble && <p className="draft-wrong">{trouble}</p>}
       {only && chosen.length === 1 && <ThingForm key={keyOfThing(only)} thing={only} />}
+      {only && chosen.length === 1 && <GripNotes thing={only} />}
       {chosen.length > 0 && <MoveForm chosen={chosen} />}
       {listed.length === 0 ? (
         <p>Nothing yet. Draw something first.</p>

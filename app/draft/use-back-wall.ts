@@ -9,7 +9,12 @@ import { project } from "@/lib/perspective/project";
 import { floorHeight, type Stage } from "@/lib/stage/stage";
 import type { Viewer } from "@/lib/stage/viewer";
 import { useDeskStore } from "./draft-context";
+import { isMarking, useMarkPointing } from "./marks/use-mark-pointing";
 
+/** How near a point must be pressed, pixels. */
+const POINT_PX = { mouse: 11, touch: 22 } as const;
+/** A press that moves no more than this is no push, pixels. */
+const STILL_PX = 4;
 /** How near the line of the back wall's foot must be pressed, pixels. */
 const REACH_PX = { mouse: 8, touch: 22 } as const;
 /** Of the height between floor and eye, what is kept free at either end: nearer no eye could stand. */
@@ -25,7 +30,14 @@ export function backWallRise(stage: Stage, viewer: Viewer): number | null {
 export function useBackWall() {
   const { views } = useSheet();
   const store = useDeskStore();
-  const hold = useRef<{ readonly pointer: number; readonly wall: boolean; last: PxPoint } | null>(null);
+  const marks = useMarkPointing("picture");
+  const hold = useRef<{
+    readonly pointer: number;
+    readonly wall: boolean;
+    readonly from: PxPoint;
+    last: PxPoint;
+    moved: boolean;
+  } | null>(null);
 
   const within = (rise: number, stage: Stage, viewer: Viewer) => {
     const least = floorHeight(stage, stage.depth);
@@ -54,13 +66,16 @@ export function useBackWall() {
     const line = rise === null ? null : toPx(viewOfPane(views.getState().picture), [0, rise]);
     const reach = event.pointerType === "touch" ? REACH_PX.touch : REACH_PX.mouse;
     event.currentTarget.setPointerCapture?.(event.pointerId);
-    hold.current = { pointer: event.pointerId, wall: line !== null && Math.abs(px[1] - line[1]) <= reach, last: px };
+    const wall = line !== null && Math.abs(px[1] - line[1]) <= reach && !isMarking(store.getState());
+    hold.current = { pointer: event.pointerId, wall, from: px, last: px, moved: false };
   };
   const onPointerMove = (event: PointerEvent<SVGSVGElement>) => {
     const held = hold.current;
     if (held?.pointer !== event.pointerId) return;
     const px = at(event);
     const desk = store.getState();
+    if (!held.moved && Math.hypot(px[0] - held.from[0], px[1] - held.from[1]) <= STILL_PX) return;
+    held.moved = true;
     if (held.wall) {
       const rise = riseAt(px);
       desk.tryOut({ edit: "set-back-wall-rise", rise });
@@ -72,7 +87,13 @@ export function useBackWall() {
     const held = hold.current;
     hold.current = null;
     const desk = store.getState();
-    if (held?.pointer !== event.pointerId || !held.wall || !desk.trying) return;
+    if (held?.pointer !== event.pointerId) return;
+    if (isMarking(desk) && !held.moved) {
+      const view = viewOfPane(views.getState().picture);
+      const reach = event.pointerType === "touch" ? POINT_PX.touch : POINT_PX.mouse;
+      marks.press(fromPx(view, at(event)), reach / view.pxPerMetre);
+    }
+    if (!held.wall || !desk.trying) return;
     desk.apply({ edit: "set-back-wall-rise", rise: riseAt(at(event)) });
     desk.say(sayEye());
   };

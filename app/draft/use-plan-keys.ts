@@ -10,7 +10,9 @@ import type { PlanPoint } from "@/lib/stage/frame";
 import { aimAt, sayAim, type Under } from "./aim-at";
 import type { Aim } from "./desk";
 import { useDeskStore } from "./draft-context";
+import { useGripKeys } from "./grips/use-grip-keys";
 import { lastPlace } from "./hand";
+import { isMarking, useMarkPointing } from "./marks/use-mark-pointing";
 
 const ARROWS: Readonly<Record<string, StepDirection>> = {
   ArrowLeft: "stage right",
@@ -28,6 +30,8 @@ const EDGE_PX = 40;
 export function usePlanKeys(under: Under) {
   const { views } = useSheet();
   const store = useDeskStore();
+  const grip = useGripKeys();
+  const marks = useMarkPointing("plan");
 
   const keepInSight = (at: PlanPoint) => {
     const { size } = views.getState().plan;
@@ -97,23 +101,25 @@ export function usePlanKeys(under: Under) {
     const choosing = desk.hand.kind === "choose";
     const zoom = ZOOM_KEYS[event.key];
     const direction = ARROWS[event.key];
+    if (isMarking(desk) && marks.key(event)) return;
     if (event.ctrlKey || event.metaKey) return;
     if (zoom) views.getState().zoom("plan", zoom);
     else if (event.key === "0") views.getState().whole("plan");
     else if (direction) {
       event.preventDefault();
       const times = event.shiftKey ? MANY_STEPS : 1;
-      if (choosing) moveChosen(direction, times, event.repeat);
+      if (choosing) grip.step(direction, times, event.repeat) || moveChosen(direction, times, event.repeat);
       else stepPencil(direction, times);
     } else if (event.key === "Enter" || event.key === " ") {
       event.preventDefault();
       if (!choosing && !event.repeat) desk.setDown();
+      else if (!event.repeat) grip.next(event.shiftKey ? -1 : 1);
     } else if (event.key === "Backspace" || event.key === "Delete") {
       event.preventDefault();
       if (!choosing) desk.backOut();
-      else if (desk.chosen.length > 0) desk.apply({ edit: "take-away", things: desk.chosen });
+      else if (!grip.takeOut() && desk.chosen.length > 0) desk.apply({ edit: "take-away", things: desk.chosen });
     } else if (event.key === "Escape") {
-      if (choosing) desk.choose([]);
+      if (choosing) grip.letGo() || desk.choose([]);
       else desk.end();
     }
   };

@@ -5,13 +5,16 @@ import { viewOfPane } from "@/app/_sheet/pane-state";
 import { useSheet } from "@/app/_sheet/sheet-context";
 import { fromPx, type PxPoint } from "@/app/_sheet/view";
 import type { Thing } from "@/lib/draft/draft";
+import { type Handle, nameOfHandle } from "@/lib/draft/reshape/handle";
 import { thingAt } from "@/lib/draft/snapping/thing-at";
 import type { PlanPoint } from "@/lib/stage/frame";
 import { aimAt, sayAim, type Under } from "./aim-at";
 import { useDeskStore } from "./draft-context";
 import { editOfDrag } from "./drag";
 import { withThing } from "./follow-chosen";
+import { grippedThing, handleAt, pullHandle } from "./grips/grip";
 import { isSameThing } from "./hand";
+import { isMarking, useMarkPointing } from "./marks/use-mark-pointing";
 
 /** How near a pointer must come to a thing or a line to catch it, pixels. */
 const REACH_PX = { mouse: 9, pen: 11, touch: 20 } as const;
@@ -22,6 +25,13 @@ const CATCH_STEPS = 1.5;
 const STILL_PX = 4;
 
 type Hold =
+  | {
+      readonly kind: "handle";
+      readonly thing: Thing;
+      readonly handle: Handle;
+      readonly from: PlanPoint;
+      readonly px: PxPoint;
+    }
   | { readonly kind: "thing"; readonly thing: Thing; readonly from: PlanPoint; readonly px: PxPoint }
   | { readonly kind: "paper"; readonly px: PxPoint };
 
@@ -33,6 +43,7 @@ export function usePlanPointer(under: Under) {
   const { views } = useSheet();
   const store = useDeskStore();
   const hold = useRef<(Hold & { readonly pointer: number; last: PxPoint; moved: boolean }) | null>(null);
+  const marks = useMarkPointing("plan");
   const aiming = useRef<number | null>(null);
   const corner = useRef<PxPoint>([0, 0]);
   const [finger, setFinger] = useState(false);
@@ -54,6 +65,13 @@ export function usePlanPointer(under: Under) {
     desk.setAim(aimAt(desk, at, caught, under));
   };
 
+  /** A handle goes as far as the pointer went: it need not have been taken in its very middle. */
+  const pull = ({ thing, handle, from }: Extract<Hold, { readonly kind: "handle" }>, at: PlanPoint, caught: number) => {
+    const to: PlanPoint = [handle.at[0] + at[0] - from[0], handle.at[1] + at[1] - from[1]];
+    const { history, grid } = store.getState();
+    return pullHandle(history.draft, thing, handle, to, { grid, tolerance: caught });
+  };
+
   const onPointerDown = (event: PointerEvent<SVGSVGElement>) => {
     if (event.button !== 0 || !event.isPrimary) return;
     event.currentTarget.setPointerCapture?.(event.pointerId);
@@ -63,6 +81,18 @@ export function usePlanPointer(under: Under) {
       aiming.current = event.pointerId;
       setFinger(event.pointerType === "touch");
       aim(at, caught);
+      return;
+    }
+    // While marks are chosen nothing on the plan moves.
+    if (isMarking(desk)) {
+      hold.current = { kind: "paper", px, pointer: event.pointerId, last: px, moved: false };
+      return;
+    }
+    const gripped = grippedThing(desk);
+    const handle = gripped && handleAt(desk.history.draft.exercise.plan, gripped, at, reach);
+    if (gripped && handle) {
+      const held: Hold = { kind: "handle", thing: gripped, handle, from: at, px };
+      hold.current = { ...held, pointer: event.pointerId, last: px, moved: false };
       return;
     }
     const thing = thingAt(under.index, at, reach);
@@ -82,6 +112,14 @@ export function usePlanPointer(under: Under) {
     if (!held.moved && Math.hypot(px[0] - held.px[0], px[1] - held.px[1]) <= STILL_PX) return;
     if (held.kind === "paper") {
       views.getState().pan("plan", px[0] - held.last[0], px[1] - held.last[1]);
+    } else if (held.kind === "handle") {
+      if (!held.moved) setFinger(event.pointerType === "touch");
+      const pulled = pull(held, at, caught);
+      if (pulled) {
+        desk.tryOut(pulled.edit);
+        desk.hold(pulled.handle);
+        desk.note(pulled.said);
+      }
     } else {
       if (!held.moved) {
         if (!desk.chosen.some((each) => isSameThing(each, held.thing))) desk.choose([held.thing]);
@@ -99,7 +137,7 @@ export function usePlanPointer(under: Under) {
   };
   const onPointerUp = (event: PointerEvent<SVGSVGElement>) => {
     const desk = store.getState();
-    const { at, caught } = read(event);
+    const { at, caught, reach } = read(event);
     setFinger(false);
     if (aiming.current === event.pointerId) {
       aiming.current = null;
@@ -112,6 +150,13 @@ export function usePlanPointer(under: Under) {
     const held = hold.current;
     hold.current = null;
     if (!held || held.pointer !== event.pointerId) return;
+    if (held.kind === "handle") {
+      const pulled = held.moved ? pull(held, at, caught) : null;
+      if (pulled && desk.apply(pulled.edit).ok) desk.say(pulled.said);
+      else desk.tryOut(null);
+      desk.hold(pulled?.handle ?? nameOfHandle(held.handle));
+      return;
+    }
     if (held.kind === "thing" && held.moved) {
       const { history, grid, chosen } = desk;
       const dragged = editOfDrag(history.draft, { things: chosen, from: held.from, to: at }, grid, caught);
@@ -122,6 +167,10 @@ export function usePlanPointer(under: Under) {
       return;
     }
     if (held.moved) return;
+    if (isMarking(desk)) {
+      marks.press(at, reach);
+      return;
+    }
     const several = event.shiftKey || event.ctrlKey || event.metaKey;
     if (held.kind === "thing") desk.choose(several ? withThing(desk.chosen, held.thing) : [held.thing]);
     else if (!several) desk.choose([]);

@@ -3,6 +3,7 @@
 import { useMemo, useState } from "react";
 import { Press } from "@/app/_parts/press";
 import { keepOrder, moveMark, putPoint, TAKE_ORDER } from "@/lib/draft/exercise-desk/ask";
+import { ASK_NOTHING } from "@/lib/draft/exercise-desk/press-place";
 import { capital } from "@/lib/plan/first-letter";
 import { namePoints } from "@/lib/plan/name-points";
 import { sayPoint } from "@/lib/plan/say-point";
@@ -42,7 +43,16 @@ export function MarksOrder({ draft, apply }: ExercisePart) {
           ? "The order is worked out: walls, openings, then what stands on the stage; feet before tops, near before far. It follows the plan."
           : "The order is yours. Move a mark with the arrow keys while Ctrl or Alt is held, or with its presses."}
       </p>
+      <p className="draft-note">
+        Press a point on the plan or in the picture: it is asked next; pressed again it is given, and then neither. On
+        the plan a foot is taken with its top. Numbers tell the order, full squares what is given.
+      </p>
       <div className="draft-presses">
+        {task.marks.length > 0 && (
+          <Press weight="small" onClick={() => apply(ASK_NOTHING)}>
+            Begin with none
+          </Press>
+        )}
         {marksBy === "order" ? (
           <Press weight="small" disabled={task.marks.length === 0} onClick={() => apply(keepOrder(task))}>
             Order them myself
