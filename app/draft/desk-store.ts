@@ -114,6 +114,7 @@ export function createDesk(units: LengthUnits): DeskStore {
           ...(chosen.length > 0 ? { drawer } : {}),
         })),
       hold: (grip) => set({ grip }),
+      showSight: (sight) => set({ sight }),
       setSpot: (spot) => set({ spot }),
       take: (hand) => set({ hand, aim: null, chosen: [], grip: null, trouble: "", trying: null, drawer: "draw" }),
       setAim: (aim, said) => {
@@ -165,6 +166,7 @@ const NOTHING_UNDER_WAY = {
   trying: null,
   chosen: [],
   grip: null,
+  sight: null,
   spot: null,
   hand: CHOOSING,
   aim: null,

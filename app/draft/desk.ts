@@ -4,6 +4,7 @@ import type { Edit, Edited } from "@/lib/draft/edit";
 import type { MarkPlane } from "@/lib/draft/exercise-desk/mark-places";
 import type { History } from "@/lib/draft/history";
 import type { HandleName } from "@/lib/draft/reshape/handle";
+import type { Sight } from "@/lib/draft/sense/sightlines/sight";
 import type { Snapped } from "@/lib/draft/snapping/snap";
 import type { LengthUnits } from "@/lib/measure/length";
 import type { Hand } from "./hand";
@@ -30,6 +31,8 @@ export type Desk = {
   readonly chosen: readonly Thing[];
   /** The handle of the one chosen thing that is held; null for none. */
   readonly grip: HandleName | null;
+  /** What the seat that is looked from sees; null while no seat is chosen, or its drawer is closed. */
+  readonly sight: Sight | null;
   /** The point that was chosen last on a drawing while the exercise is made. */
   readonly spot: Spot | null;
   readonly hand: Hand;
@@ -53,6 +56,7 @@ export type Desk = {
   readonly choose: (things: readonly Thing[], drawer?: Drawer) => void;
   /** Takes hold of a handle of what is chosen, or lets it go. */
   readonly hold: (grip: HandleName | null) => void;
+  readonly showSight: (sight: Sight | null) => void;
   readonly setSpot: (spot: Spot | null) => void;
   readonly take: (hand: Hand) => void;
   readonly setAim: (aim: Aim | null, said?: string) => void;

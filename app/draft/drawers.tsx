@@ -49,7 +49,7 @@ export function Drawers({ plan }: { readonly plan: string }) {
         {drawer === "notes" && (
           <>
             <NotesSection draft={draft} apply={apply} show={showInNotes} />
-            <SightlinesSection draft={draft} apply={apply} show={showInNotes} />
+            <SightlinesSection draft={draft} apply={apply} show={showInNotes} lay={store.getState().showSight} />
           </>
         )}
         {drawer === "exercise" && <ExerciseDesk draft={draft} apply={apply} plan={plan} />}

@@ -17,6 +17,7 @@ import { Grips } from "./grips/grips";
 import { liveLines } from "./live-lines";
 import { MarkNumbers } from "./marks/mark-numbers";
 import { isMarking } from "./marks/use-mark-pointing";
+import { SightOverPlan } from "./notes/sight-over-plan";
 import { planLayers } from "./plan-layers";
 import type { Layer } from "./remember";
 import { useLayers } from "./use-layers";
@@ -79,6 +80,7 @@ export function PlanPane() {
             {trying && <Chosen />}
             <Layers layers={moving} scaleRatio={scaleRatio} />
             <Live />
+            <SightOverPlan />
             <Grips />
             <MarkNumbers plane="plan" />
           </>

@@ -1,5 +1,6 @@
 import { useMemo } from "react";
 import { StillDrawing } from "@/app/_sheet/still-drawing";
+import { drawHidden } from "@/lib/draft/sense/sightlines/draw-hidden";
 import { drawSight } from "@/lib/draft/sense/sightlines/draw-sight";
 import type { Sight } from "@/lib/draft/sense/sightlines/sight";
 import { displayBounds } from "@/lib/drawing/display-bounds";
@@ -16,7 +17,10 @@ const MARGIN_MM = 4;
 export function SightDrawing({ exercise, sight }: { readonly exercise: Exercise; readonly sight: Sight }) {
   const small = useMemo(() => ({ ...exercise, scaleRatio: SMALL_RATIO }), [exercise]);
   const plan = useMemo(() => drawPlan(small).filter(isLine), [small]);
-  const over = useMemo(() => drawSight(sight, SMALL_RATIO), [sight]);
+  const over = useMemo(
+    () => [...drawHidden(sight, exercise.plan, SMALL_RATIO), ...drawSight(sight, SMALL_RATIO)],
+    [sight, exercise],
+  );
   const list = useMemo(() => [...plan, ...over], [plan, over]);
   const box = displayBounds(list, SMALL_RATIO);
   if (!box) return null;
@@ -31,7 +35,10 @@ export function SightDrawing({ exercise, sight }: { readonly exercise: Exercise;
   return (
     <div className="sight-drawing">
       <StillDrawing list={list} bounds={bounds} scaleRatio={SMALL_RATIO} pxPerMm={PX_PER_MM} label={label} />
-      <p className="draft-note">Blue: what is seen. Hatched in red: what is seen offstage.</p>
+      <p className="draft-note">
+        Blue: what is seen. Hatched in red: what is seen offstage. Hatched along a wall: what of it is not seen. The
+        plan you draw on shows the same while Notes are open.
+      </p>
     </div>
   );
 }

@@ -17,6 +17,8 @@ type Props = {
   readonly apply: (change: Edit) => string | null;
   /** Shows things in the drawing. */
   readonly show: (things: readonly Thing[]) => void;
+  /** Lays over the plan what the chosen seat sees; null takes it off. */
+  readonly lay: (sight: Sight | null) => void;
 };
 
 /** Sight lines are worked out once the pencil has rested so long, milliseconds. */
@@ -26,7 +28,7 @@ const REST_MS = 300;
 const NO_SEAT = "none";
 
 /** What a seat of the house sees of the set, and what it should not: a seat is chosen, and moved where the house has its own. */
-export function SightlinesSection({ draft, apply, show }: Props) {
+export function SightlinesSection({ draft, apply, show, lay }: Props) {
   const { stage, viewer } = draft.exercise;
   const usual = useMemo(() => usualSeats(stage, viewer), [stage, viewer]);
   const [chosen, choose] = useState(NO_SEAT);
@@ -36,6 +38,10 @@ export function SightlinesSection({ draft, apply, show }: Props) {
     return one ? { ...one, ...moved[one.id] } : null;
   }, [usual, chosen, moved]);
   const sight = useSight(draft, seat);
+  useEffect(() => {
+    lay(sight);
+    return () => lay(null);
+  }, [sight, lay]);
   const move = (id: string, change: Partial<Seat>) => {
     setMoved({ ...moved, [id]: { ...moved[id], ...change } });
     return null;

@@ -45,7 +45,7 @@ function open(draft: Draft) {
   const show = vi.fn();
   render(
     <DeskContext value={createDesk("ft-in")}>
-      <SightlinesSection draft={draft} apply={apply} show={show} />
+      <SightlinesSection draft={draft} apply={apply} show={show} lay={() => {}} />
     </DeskContext>,
   );
   return { apply, show };
