@@ -1,12 +1,13 @@
 "use client";
 
 import Link from "next/link";
-import { keptAddress } from "@/app/_parts/own-exercise/own-address";
 import { Press } from "@/app/_parts/press";
 import type { Layout } from "@/app/_sheet/sheet-views";
+import { pagesOfDemonstration } from "./addresses";
 import { useDemonstration, useRoom } from "./demonstration-context";
 import { PENCILS } from "./demonstration-store";
 import { EveryonePress } from "./everyone-press";
+import { PaperPresses } from "./paper-presses";
 import type { PageMoves } from "./use-keys";
 
 type Props = {
@@ -21,6 +22,7 @@ const PENCIL_WORDS = { red: "Red pencil", blue: "Blue pencil" } as const;
 /** Everything that keys do, as presses. */
 export function Controls({ page, layout, narrow, notesOpen }: Props) {
   const { store, exercise, own } = useRoom();
+  const { notes, practise } = pagesOfDemonstration({ id: exercise.id, own });
   const pencil = useDemonstration((demonstration) => demonstration.pencil);
   const ring = useDemonstration((demonstration) => demonstration.ring);
   const trying = useDemonstration((demonstration) => demonstration.trying);
@@ -35,7 +37,7 @@ export function Controls({ page, layout, narrow, notesOpen }: Props) {
       <Press aria-pressed={trying !== "no"} onClick={() => (trying === "no" ? letTry() : leaveTry())}>
         You try
       </Press>
-      {own === null && <EveryonePress />}
+      {own === undefined && <EveryonePress />}
       {PENCILS.map((colour) => (
         <Press
           key={colour}
@@ -55,26 +57,15 @@ export function Controls({ page, layout, narrow, notesOpen }: Props) {
       {!narrow && <Press onClick={page.layout}>Plan {layout === "beside" ? "under" : "beside"} the picture</Press>}
       <Press onClick={page.light}>Light</Press>
       <Press onClick={page.fullScreen}>Full screen</Press>
-      {own === null && <Press onClick={page.notes}>{notesOpen ? "Notes are open" : "Notes window"}</Press>}
-      {own === null && (
-        <>
-          <a className="press ruled" href={`/demonstrate/${exercise.id}/handout`} download>
-            Handout
-          </a>
-          <a className="press ruled" href={`/demonstrate/${exercise.id}/steps.pdf`} download>
-            Steps as PDF
-          </a>
-        </>
-      )}
+      {notes !== null && <Press onClick={page.notes}>{notesOpen ? "Notes are open" : "Notes window"}</Press>}
+      <PaperPresses />
       <Press onClick={() => setCard("keys")}>Keys</Press>
-      <Link
-        className="press ruled"
-        href={own === null ? `/practise/${exercise.id}` : keptAddress("/practise/draft", own)}
-        prefetch={false}
-      >
-        Practise it
-      </Link>
-      <Link className="press ruled" href={own === null ? "/" : "/draft"} prefetch={false}>
+      {practise !== null && (
+        <Link className="press ruled" href={practise} prefetch={false}>
+          Practise it
+        </Link>
+      )}
+      <Link className="press ruled" href={own === undefined ? "/" : "/draft"} prefetch={false}>
         Leave
       </Link>
     </nav>

@@ -31,18 +31,26 @@ import "./demonstrate.css";
 /** Any bounds will do until the screen is known. */
 const UNKNOWN = { left: -1, right: 1, bottom: 0, top: 1 } as const;
 
+type Props = {
+  readonly exercise: Exercise;
+  /** Of an exercise that is in no course: what it is set aside under, or null where nothing can be. */
+  readonly own?: string | null;
+  readonly text?: string | null;
+};
+
 /** One exercise before a room, from its plan to its finished picture. */
-export function Demonstrate({ exercise, own = null }: { readonly exercise: Exercise; readonly own?: string | null }) {
+export function Demonstrate({ exercise, own, text = null }: Props) {
   const room = useMemo<DemonstrationRoom>(() => {
     const steps = demonstrationSteps(exercise);
     return {
       exercise,
       own,
+      text,
       steps,
       store: createDemonstration(steps),
       plane: exercise.task.kind === "picture-to-plan" ? "plan" : "picture",
     };
-  }, [exercise, own]);
+  }, [exercise, own, text]);
   const [views] = useState(() => createSheetViews(UNKNOWN, UNKNOWN));
   const sheet = useMemo(() => ({ views, scaleRatio: exercise.scaleRatio }), [views, exercise]);
   return (

@@ -10,8 +10,10 @@ import type { Demonstration, DemonstrationStore } from "./demonstration-store";
 /** What stays the same through a whole demonstration. */
 export type DemonstrationRoom = {
   readonly exercise: Exercise;
-  /** What an exercise that is in no course is set aside under; null for one of the course, which the server knows. */
-  readonly own: string | null;
+  /** What an exercise that is in no course is set aside under, or null; undefined for one of the course, which the server knows. */
+  readonly own: string | null | undefined;
+  /** The text of an exercise that is in no course; null for one of the course. */
+  readonly text: string | null;
   readonly steps: readonly DemonstrationStep[];
   readonly store: DemonstrationStore;
   /** The drawing on which the point is found. */

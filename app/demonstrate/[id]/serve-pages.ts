@@ -4,8 +4,7 @@ import type { Exercise } from "@/lib/exercise/exercise";
 import { PAPERS, type Paper } from "@/lib/sheet/paper-size";
 import { findDemonstrated } from "./find-demonstrated";
 
-export type PagesRequest = {
-  readonly id: string;
+export type Asked = {
   /** The paper that was asked for, as written; null for the exercise's own: Letter where lengths are in feet, else A4. */
   readonly paper: string | null;
   /** What the file is called after the exercise. */
@@ -13,13 +12,19 @@ export type PagesRequest = {
   readonly pagesOf: (exercise: Exercise, paper: Paper) => readonly PaperPage[];
 };
 
+export type PagesRequest = Asked & { readonly id: string };
+
 /** A demonstration on paper as a PDF; what cannot be done is said in a sentence. */
-export async function servePages({ id, paper, name, pagesOf }: PagesRequest): Promise<Response> {
+export async function servePages({ id, ...asked }: PagesRequest): Promise<Response> {
   const found = await findDemonstrated(id);
   if (found.kind === "unknown") return sentence(404, "There is no exercise of this name in the course.");
   if (found.kind === "broken")
     return sentence(422, `The exercise's file, ${found.entry.file}, cannot be read: its page says what to mend.`);
-  const { exercise } = found;
+  return answerPages(found.exercise, asked);
+}
+
+/** An exercise's pages as the answer of a route. */
+export async function answerPages(exercise: Exercise, { paper, name, pagesOf }: Asked): Promise<Response> {
   const chosen = paper === null ? (exercise.units === "m" ? "a4" : "letter") : PAPERS.find((each) => each === paper);
   if (!chosen) return sentence(400, `There is no paper of this name: choose one of ${PAPERS.join(", ")}.`);
   const pdf = await pagesToPdf(pagesOf(exercise, chosen), { title: `${exercise.title}: ${name}` });

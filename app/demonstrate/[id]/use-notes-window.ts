@@ -1,6 +1,7 @@
 "use client";
 
 import { useCallback, useEffect, useRef, useState } from "react";
+import { pagesOfDemonstration, talkName } from "./addresses";
 import { useRoom } from "./demonstration-context";
 import type { Demonstration } from "./demonstration-store";
 import { type Message, openTalk, type Showing, type Talk } from "./talk";
@@ -16,8 +17,9 @@ export function useNotesWindow() {
   const heard = useRef(0);
   const [open, setOpen] = useState(false);
 
+  const name = talkName({ id: exercise.id, own });
   useEffect(() => {
-    const startedAt = beganAt(exercise.id);
+    const startedAt = beganAt(name);
     const tell = () => talk.current?.send({ kind: "showing", showing: showingOf(store.getState(), startedAt) });
     const hear = (message: Message) => {
       const { on, back, blank, setBlank, show, letTry, go } = store.getState();
@@ -30,7 +32,7 @@ export function useNotesWindow() {
       else if (message.kind === "press")
         ({ on, back, blank: () => setBlank(!blank), show, try: letTry })[message.press]();
     };
-    talk.current = openTalk(exercise.id, hear, window);
+    talk.current = openTalk(name, hear, window);
     tell();
     const stop = store.subscribe((now, before) => {
       if (isNews(now, before)) tell();
@@ -48,13 +50,12 @@ export function useNotesWindow() {
       talk.current?.close();
       talk.current = null;
     };
-  }, [exercise, store]);
+  }, [name, store]);
 
   const openNotes = useCallback(() => {
-    // The notes' page finds its exercise in the course.
-    if (own !== null) return;
-    window.open(`/demonstrate/${exercise.id}/notes`, `plasterline-notes-${exercise.id}`, "popup,width=900,height=760");
-  }, [exercise, own]);
+    const { notes } = pagesOfDemonstration({ id: exercise.id, own });
+    if (notes !== null) window.open(notes, `plasterline-notes-${name}`, "popup,width=900,height=760");
+  }, [exercise, own, name]);
   return { open, openNotes };
 }
 
@@ -69,8 +70,8 @@ function isNews(now: Demonstration, before: Demonstration): boolean {
 }
 
 /** When this window's demonstration began: kept with the window, so that a reload does not start the clock anew. */
-function beganAt(id: string): number {
-  const key = `plasterline.demonstrate.began.${id}`;
+function beganAt(name: string): number {
+  const key = `plasterline.demonstrate.began.${name}`;
   try {
     const kept = Number(window.sessionStorage.getItem(key));
     if (kept > 0) return kept;

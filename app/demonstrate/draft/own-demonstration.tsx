@@ -5,5 +5,9 @@ import { Demonstrate } from "../[id]/demonstrate";
 
 /** The demonstration of an exercise that only this browser has. */
 export function OwnDemonstration() {
-  return <OwnExercise>{({ exercise, id }) => <Demonstrate key={id} exercise={exercise} own={id ?? ""} />}</OwnExercise>;
+  return (
+    <OwnExercise>
+      {({ exercise, id, text }) => <Demonstrate key={id} exercise={exercise} own={id} text={text} />}
+    </OwnExercise>
+  );
 }

@@ -20,7 +20,11 @@ const HOW: Readonly<Partial<Record<Thing["kind"], string>>> = {
 export function GripNotes({ thing }: { readonly thing: Thing }) {
   const store = useDeskStore();
   const { plan } = useExercise();
-  const held = useDesk((desk) => handleNamed(plan, thing, desk.grip));
+  const held = handleNamed(
+    plan,
+    thing,
+    useDesk((desk) => desk.grip),
+  );
   const how = HOW[thing.kind];
   if (!how) return null;
   const corners = handlesOf(plan, thing).filter(({ kind }) => kind === "corner").length;

@@ -81,6 +81,11 @@ export function Result({ sheet, next }: Props) {
             <p key={each}>{each}</p>
           ))}
           {eye !== "" && <p>{eye}</p>}
+          {"own" in sheet && !work && (
+            <p className="result-quiet">
+              This plan is in no course: what you draw of it does not count in your record. Set as homework, it does.
+            </p>
+          )}
           {work ? (
             <HomeworkPresses work={work} onSave={download} />
           ) : (

@@ -5,9 +5,7 @@ import { cache } from "react";
 import { BrokenSheet } from "@/app/_parts/course/broken-sheet";
 import { findExercise, readCourse } from "@/app/_parts/course/course";
 import { LookDisclosure } from "@/app/_parts/look/look-switch";
-import { exercisePoints } from "@/lib/exercise/exercise-points";
-import { capital } from "@/lib/plan/first-letter";
-import { sayPoint } from "@/lib/plan/say-point";
+import { askedPoints } from "./asked-points";
 import { SheetDesk } from "./sheet-desk";
 import { sheetScalesOf } from "./sheet-scales";
 import "./sheet.css";
@@ -27,11 +25,6 @@ export default async function SheetPage({ params }: Props) {
   if (found.kind === "unknown") notFound();
   if (found.kind === "broken") return <BrokenSheet entry={found.entry} />;
   const { exercise, sheet } = found;
-  const points = exercisePoints(exercise);
-  const asked = exercise.task.marks.flatMap((name) => {
-    const point = points.get(name);
-    return point ? [{ name, words: capital(sayPoint(point)) }] : [];
-  });
   return (
     <main className="printing">
       <header className="printing-edge">
@@ -48,7 +41,7 @@ export default async function SheetPage({ params }: Props) {
       </header>
       <SheetDesk
         exercise={{ id: exercise.id, title: exercise.title, unit: exercise.unit, level: exercise.level }}
-        asked={asked}
+        asked={askedPoints(exercise)}
         scales={sheetScalesOf(exercise)}
         firstSeed={"variant" in sheet ? sheet.variant : null}
       />

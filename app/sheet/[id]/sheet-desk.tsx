@@ -2,26 +2,30 @@
 
 import { useEffect, useState } from "react";
 import { UNIT_WORDS } from "@/app/_parts/course/course-words";
+import { saveOwnFile } from "@/app/_parts/own-exercise/fetch-own-file";
 import { Press } from "@/app/_parts/press";
 import { LINE_HANDS } from "@/lib/drawing/paper/rule-pages";
-import type { Unit } from "@/lib/exercise/exercise";
+import type { Exercise } from "@/lib/exercise/exercise";
 import { freshSeed } from "@/lib/generator/variant-id";
 import { PAPERS } from "@/lib/sheet/paper-size";
+import type { AskedPoint } from "./asked-points";
 import { ChoiceField } from "./choice-field";
 import { type Choices, keepChoices, keptChoices, USUAL } from "./choices";
 import { NumberField } from "./number-field";
-import { FORMATS, KEYS, mostCopies, type Order, VIEWS } from "./order";
+import { FORMATS, fileAddress, KEYS, mostCopies, type Order, VIEWS } from "./order";
 import { Preview } from "./preview";
 import type { SheetScales } from "./sheet-scales";
 import { FOR_WORDS, FORMAT_WORDS, type For, KEY_WORDS, LINE_WORDS, PAPER_WORDS, VIEW_WORDS } from "./sheet-words";
 
 type Props = {
-  readonly exercise: { readonly id: string; readonly title: string; readonly unit: Unit; readonly level: number };
+  readonly exercise: Pick<Exercise, "id" | "title" | "unit" | "level">;
   /** The points that it asks for, by name and in words. */
-  readonly asked: readonly { readonly name: string; readonly words: string }[];
+  readonly asked: readonly AskedPoint[];
   readonly scales: SheetScales;
   /** The seed of a generated exercise, which a set for a class begins with. */
   readonly firstSeed: number | null;
+  /** The text of an exercise that only the browser has: its files are asked for with it. */
+  readonly text?: string | null;
 };
 
 /** The class that a set is printed for, until its teacher says how many. */
@@ -29,12 +33,13 @@ const USUAL_CLASS = 12;
 const SEED_MOST = 999_999;
 
 /** What to put on paper at the left, and how it will look at the right. The form works without a script as well. */
-export function SheetDesk({ exercise, asked, scales, firstSeed }: Props) {
+export function SheetDesk({ exercise, asked, scales, firstSeed, text = null }: Props) {
   const { id, title, unit, level } = exercise;
   const [choices, setChoices] = useState<Choices>(USUAL);
   const [point, setPoint] = useState("");
   const [whom, setWhom] = useState<For>("one");
   const [copies, setCopies] = useState(USUAL_CLASS);
+  const [said, setSaid] = useState("");
   const [seed, setSeed] = useState(firstSeed ?? 1);
 
   useEffect(() => {
@@ -48,6 +53,10 @@ export function SheetDesk({ exercise, asked, scales, firstSeed }: Props) {
     const next = { ...choices, ...changed };
     setChoices(next);
     keepChoices(next);
+  };
+  const get = async (sent: string) => {
+    setSaid("A moment…");
+    setSaid(await saveOwnFile(fileAddress("draft", { ...order, format: many ? "pdf" : format }), sent));
   };
   const { view, format, paper, key, line } = choices;
   const many = view === "sheet" && whom !== "one";
@@ -63,7 +72,16 @@ export function SheetDesk({ exercise, asked, scales, firstSeed }: Props) {
   };
   return (
     <div className="printing-desk">
-      <form className="printing-choices ruled" action={`/sheet/${encodeURIComponent(id)}/file`} method="get">
+      <form
+        className="printing-choices ruled"
+        action={text === null ? `/sheet/${encodeURIComponent(id)}/file` : undefined}
+        method="get"
+        onSubmit={(event) => {
+          if (text === null) return;
+          event.preventDefault();
+          get(text);
+        }}
+      >
         <div className="printing-title">
           <h1 className="lettering">{title}</h1>
           <p>
@@ -169,8 +187,9 @@ export function SheetDesk({ exercise, asked, scales, firstSeed }: Props) {
         <Press type="submit" weight="main">
           Get the {(many ? "pdf" : format).toUpperCase()}
         </Press>
+        {text !== null && <p role="status">{said}</p>}
       </form>
-      <Preview id={id} order={order} />
+      <Preview id={id} order={order} text={text} />
     </div>
   );
 }

@@ -6,6 +6,7 @@ import { Press } from "@/app/_parts/press";
 import type { DemonstrationStep, TeacherNote } from "@/lib/drawing/demonstration/demonstration-step";
 import { demonstrationSteps } from "@/lib/drawing/demonstration/demonstration-steps";
 import type { Exercise } from "@/lib/exercise/exercise";
+import { pagesOfDemonstration, talkName, type Whose } from "../addresses";
 import { cornerEntries } from "../corner-entries";
 import type { Message, PressName } from "../talk";
 import { Clock } from "./clock";
@@ -28,9 +29,9 @@ const KEYS: Readonly<Record<string, PressName>> = {
 };
 
 /** The teacher's window: what is said now, what to look for, what comes next, and the presses of the projected window. */
-export function Notes({ exercise }: { readonly exercise: Exercise }) {
+export function Notes({ exercise, own }: { readonly exercise: Exercise; readonly own?: string | null }) {
   const steps = useMemo(() => demonstrationSteps(exercise), [exercise]);
-  const { showing, other, send } = useDemonstrationWindow(exercise.id);
+  const { showing, other, send } = useDemonstrationWindow(talkName({ id: exercise.id, own }));
   const step = steps[Math.min(showing?.at ?? 0, steps.length - 1)] as DemonstrationStep;
   const next = steps[step.number] ?? null;
   useEffect(() => {
@@ -54,7 +55,7 @@ export function Notes({ exercise }: { readonly exercise: Exercise }) {
         <Clock startedAt={showing?.startedAt ?? null} />
         <LookSwitch />
       </header>
-      <OtherWindow other={other} id={exercise.id} />
+      <OtherWindow other={other} whose={{ id: exercise.id, own }} />
       <div className="notes-columns">
         <Now step={step} of={steps.length} />
         <NoteWords note={step.note} />
@@ -124,7 +125,8 @@ function NoteWords({ note }: { readonly note: TeacherNote }) {
   );
 }
 
-function OtherWindow({ other, id }: { readonly other: Other; readonly id: string }) {
+function OtherWindow({ other, whose }: { readonly other: Other; readonly whose: Whose }) {
+  const { demonstration } = pagesOfDemonstration(whose);
   const words: Readonly<Record<Other, string>> = {
     looking: "Looking for the demonstration in this browser.",
     open: "The demonstration is open.",
@@ -133,8 +135,8 @@ function OtherWindow({ other, id }: { readonly other: Other; readonly id: string
   return (
     <p className="notes-other" role="status" data-other={other}>
       {words[other]}{" "}
-      {other === "closed" && (
-        <a className="plain-link" href={`/demonstrate/${id}`} target={`plasterline-demonstrate-${id}`}>
+      {other === "closed" && demonstration !== null && (
+        <a className="plain-link" href={demonstration} target={`plasterline-demonstrate-${talkName(whose)}`}>
           Open the demonstration
         </a>
       )}
