@@ -6,7 +6,7 @@ import { toPage } from "./drive";
 export type Feet = readonly [x: number, y: number];
 
 /** A set of five walls from stage right round to stage left. */
-export const CORNERS: readonly Feet[] = [
+const CORNERS: readonly Feet[] = [
   [-12, 2],
   [-12, 12],
   [-6, 18],
@@ -14,7 +14,7 @@ export const CORNERS: readonly Feet[] = [
   [12, 12],
   [12, 2],
 ];
-export const PLATFORM: readonly Feet[] = [
+const PLATFORM: readonly Feet[] = [
   [-3, 6],
   [3, 6],
   [3, 10],
