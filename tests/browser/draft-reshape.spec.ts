@@ -77,7 +77,7 @@ test("a platform is reshaped by keys: Enter takes hold of one handle after anoth
   await page.keyboard.press("Enter");
   await expect(said).toHaveText("Held: corner 1.");
   await page.keyboard.press("ArrowLeft");
-  await expect(said).toHaveText(`Corner 1: 4'-0" stage right, 6'-0" upstage.`);
+  await expect(said).toHaveText(`Corner 1: 4'-0" stage right, 6'-0" upstage; parallel to the plaster line.`);
   await page.keyboard.press("Enter");
   await expect(said).toHaveText("Held: the edge from corner 1 to corner 2.");
   await page.keyboard.press("ArrowDown");
