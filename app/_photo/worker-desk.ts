@@ -7,6 +7,7 @@ import type {
   FourPoints,
   FrameAnswer,
   FromWorker,
+  LinesAnswer,
   NameAnswer,
   PhotoAnswer,
   StraightAnswer,
@@ -21,8 +22,17 @@ export type WorkerDesk = {
   ) => Promise<DrawingAnswer>;
   /** Of the sheet found last. */
   readonly showName: (exercise: Exercise, code: SheetCode) => Promise<NameAnswer>;
-  /** Of the photograph opened last. */
+  /** Opens a picture in which no sheet is looked for, to be shown as large as is asked for. */
+  readonly openPicture: (file: Blob, longerPx: number) => Promise<PhotoAnswer>;
+  /** Of the photograph opened last, and so are the next two. */
   readonly straighten: (corners: FourPoints, size: readonly [width: number, height: number]) => Promise<StraightAnswer>;
+  /** The same with all that lies round the rectangle. */
+  readonly straightenAll: (
+    corners: FourPoints,
+    size: readonly [width: number, height: number],
+    longerPx: number,
+  ) => Promise<StraightAnswer>;
+  readonly findLines: () => Promise<LinesAnswer>;
   readonly readFrame: (frame: ImageBitmap) => Promise<FrameAnswer>;
   readonly close: () => void;
 };
@@ -69,7 +79,13 @@ export function openWorkerDesk(start: () => Worker): WorkerDesk {
     readPhoto: async (file, look, step) => (await ask({ ask: "photo", file, look }, step)) as PhotoAnswer,
     readDrawing: async (asked, step) => (await ask(asked, step)) as DrawingAnswer,
     showName: async (exercise, code) => (await ask({ ask: "name", exercise, code }, () => {})) as NameAnswer,
-    straighten: async (corners, size) => (await ask({ ask: "straighten", corners, size }, () => {})) as StraightAnswer,
+    straighten: async (corners, size) =>
+      (await ask({ ask: "straighten", corners, size, round: "a little" }, () => {})) as StraightAnswer,
+    openPicture: async (file, longerPx) =>
+      (await ask({ ask: "photo", file, look: false, longerPx }, () => {})) as PhotoAnswer,
+    straightenAll: async (corners, size, longerPx) =>
+      (await ask({ ask: "straighten", corners, size, round: "all", longerPx }, () => {})) as StraightAnswer,
+    findLines: async () => (await ask({ ask: "lines" }, () => {})) as LinesAnswer,
     readFrame: async (frame) => (await ask({ ask: "frame", frame }, () => {}, [frame])) as FrameAnswer,
     close: () => failAll("The page was left."),
   };

@@ -15,6 +15,10 @@ import { PicturePane } from "./picture-pane";
 import { PlanPane } from "./plan-pane";
 import { PlanRow } from "./plan-row";
 import { PlansFold } from "./plans-fold";
+import { LayingUnder } from "./trace/laying-under";
+import { TraceContext, useTrace } from "./trace/trace-context";
+import { createTraceDesk } from "./trace/trace-store";
+import { useKeptTrace } from "./trace/use-kept-trace";
 import { useKeptPlan } from "./use-kept-plan";
 import { useUndoKeys } from "./use-undo-keys";
 import "./draft.css";
@@ -29,9 +33,13 @@ type Props = {
 /** The drafting desk: a plan that is drawn, the picture that follows it, and what is said about them. */
 export function DraftingDesk({ library }: Props) {
   const [store] = useState(() => createDesk("ft-in"));
+  const [trace] = useState(createTraceDesk);
   return (
     <DeskContext value={store}>
-      <Table library={library} />
+      <TraceContext value={trace}>
+        <Table library={library} />
+        <LayingUnder />
+      </TraceContext>
     </DeskContext>
   );
 }
@@ -46,6 +54,8 @@ function Table({ library }: Props) {
   const laid = useRef(bounds);
   const shelved = useKeptPlan();
   const [picture, setPicture] = useState<"out" | "away">("out");
+  useKeptTrace(shelved);
+  const isLaying = useTrace((trace) => trace.laying !== null);
   useUndoKeys(store);
 
   // Paper that grows leaves what is looked at where it is.
@@ -58,7 +68,7 @@ function Table({ library }: Props) {
   }, [bounds, views]);
 
   return (
-    <main className="draft-board" data-state={shelved.state}>
+    <main className="draft-board" data-state={shelved.state} inert={isLaying}>
       <header className="draft-edge">
         <Link href="/" className="plain-link lettering" prefetch={false}>
           Plasterline

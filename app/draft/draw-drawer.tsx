@@ -5,6 +5,7 @@ import { BringHere } from "./bring-here";
 import { useDesk, useDeskStore } from "./draft-context";
 import type { Hand } from "./hand";
 import { HandNotes } from "./hand-notes";
+import { TraceSection } from "./trace/trace-section";
 
 const STARTS: readonly { readonly words: string; readonly hand: Hand }[] = [
   { words: "Draw walls", hand: { kind: "walls", corners: [] } },
@@ -48,6 +49,7 @@ export function DrawDrawer() {
         ))}
       </div>
       {walls === 0 && <BringHere />}
+      <TraceSection />
     </>
   );
 }

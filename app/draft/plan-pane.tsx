@@ -20,6 +20,7 @@ import { isMarking } from "./marks/use-mark-pointing";
 import { SightOverPlan } from "./notes/sight-over-plan";
 import { planLayers } from "./plan-layers";
 import type { Layer } from "./remember";
+import { UnderPlan } from "./trace/under-plan";
 import { useLayers } from "./use-layers";
 import { usePlanKeys } from "./use-plan-keys";
 import { usePlanPointer } from "./use-plan-pointer";
@@ -87,6 +88,7 @@ export function PlanPane() {
         }
         over={finger ? <Magnifier plane="plan" drawingId={DRAWING_ID} mark={aimed} watch={store.subscribe} /> : null}
       >
+        <UnderPlan />
         {!trying && <Chosen />}
         <Layers layers={still} scaleRatio={scaleRatio} />
       </Pane>

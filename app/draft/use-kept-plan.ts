@@ -18,6 +18,8 @@ export type Shelved = {
   readonly open: (key: string) => void;
   readonly begin: (units: LengthUnits) => void;
   readonly throwAway: (key: string) => void;
+  /** Keeps the plan at once, changed or not; false when the browser refuses. */
+  readonly keepNow: () => boolean;
 };
 
 /** The plan is kept in the browser as it is drawn, with its steps; the one that was open last is there again. */
@@ -36,6 +38,7 @@ export function useKeptPlan(): Shelved {
       keepPlan(shelf, now.current, { history, done, undone, hand, measures }, new Date().toISOString());
     setState(kept ? "keeping" : "gone");
     if (shelf) setPlans(keptPlans(shelf));
+    return kept;
   }, [store]);
 
   const open = useCallback(
@@ -108,5 +111,5 @@ export function useKeptPlan(): Shelved {
     };
   }, [store, keep, open]);
 
-  return { state, opened, plans, open, begin, throwAway };
+  return { state, opened, plans, open, begin, throwAway, keepNow: keep };
 }

@@ -7,7 +7,7 @@ import type { DeskStore } from "./desk";
 export function useUndoKeys(store: DeskStore): void {
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent) => {
-      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+      if (!(event.ctrlKey || event.metaKey) || event.altKey || event.defaultPrevented) return;
       if (event.target instanceof HTMLInputElement && event.target.type === "text") return;
       const key = event.key.toLowerCase();
       if (key === "z" && !event.shiftKey) store.getState().undo();

@@ -1,5 +1,6 @@
 import type { GreyPixels } from "@/lib/photo/pixels";
 import { decodePhoto, greyOf } from "./decode-photo";
+import { linesOf } from "./lines-of";
 import { loadCodeReader, loadOpenCv } from "./load-tools";
 import type { Answer, Asked, FromWorker, ToWorker } from "./messages";
 import { type FoundSheet, findSheet, judgeFrame, readByCorners, readPencil, showName } from "./read-photo";
@@ -46,7 +47,7 @@ function answerQuestions(desk: Desk): void {
       const isNew = openCv === null;
       // Fetched while the photograph is being opened; a failure is told when it is needed.
       if (asked.look) cvOnce().catch(() => {});
-      const decoded = await decodePhoto(asked.file);
+      const decoded = await decodePhoto(asked.file, asked.longerPx);
       if (decoded.kind === "refused") return { ...decoded, shown: null };
       photo = { grey: decoded.grey, fit: null, doubts: [] };
       if (!asked.look) return { kind: "opened", shown: decoded.shown };
@@ -62,7 +63,8 @@ function answerQuestions(desk: Desk): void {
       step("Straightening it by your corners");
       return readByCorners(photo.grey, asked.exercise, asked.corners, asked.ownLines);
     }
-    if (asked.ask === "straighten") return straightenPicture(photo.grey, asked.corners, asked.size);
+    if (asked.ask === "straighten") return straightenPicture(photo.grey, asked);
+    if (asked.ask === "lines") return linesOf(photo.grey);
     if (!photo.fit) return { kind: "refused", say: "No sheet was found in it.", remedy: "Take the photograph anew." };
     if (asked.ask === "name") return showName(photo.grey, photo.fit, asked.exercise, asked.code);
     step("Reading the pencil");

@@ -9,7 +9,7 @@ export type Decoded = { readonly kind: "decoded"; readonly grey: GreyPixels; rea
 
 /** A larger photograph is shrunk to this many pixels while it is decoded: enough for a pencil's line on any paper. */
 const MOST_PIXELS = 16e6;
-/** The longer side of the photograph as it is shown, pixels. */
+/** The longer side of the photograph as it is shown where nothing else is asked for, pixels. */
 const SHOWN_PX = 1600;
 const JPEG_QUALITY = 0.85;
 /** Luma from red, green and blue, ITU-R BT.601, in 256ths. */
@@ -25,12 +25,12 @@ const UNREADABLE: Refused = {
  * Decodes a photograph as it is looked at: turned upright, and shrunk while decoding if it is very large. Its size is known
  * and bounded before that. What the camera wrote beside the picture (where, when, with what) is never read.
  */
-export async function decodePhoto(file: Blob): Promise<Decoded | Refused> {
+export async function decodePhoto(file: Blob, longerPx = SHOWN_PX): Promise<Decoded | Refused> {
   if (file.size > MOST_BYTES) return { kind: "refused", ...tooManyBytes(MOST_BYTES) };
   const head = readImageHead(new Uint8Array(await file.arrayBuffer()));
   if (head.kind === "refused") return { kind: "refused", say: head.say, remedy: head.remedy };
   const { width, height } = head;
-  if (head.format === "heic") return decodeHeic(file);
+  if (head.format === "heic") return decodeHeic(file, longerPx);
   const share = Math.min(1, Math.sqrt(MOST_PIXELS / (width * height)));
   const options: ImageBitmapOptions = { imageOrientation: "from-image" };
   // Of one side alone: the head counts them as stored, and a photograph on its side is turned before it is shrunk.
@@ -42,13 +42,13 @@ export async function decodePhoto(file: Blob): Promise<Decoded | Refused> {
     return UNREADABLE;
   }
   try {
-    return await fromSource(bitmap, bitmap.width, bitmap.height);
+    return await fromSource(bitmap, bitmap.width, bitmap.height, longerPx);
   } finally {
     bitmap.close();
   }
 }
 
-async function decodeHeic(file: Blob): Promise<Decoded | Refused> {
+async function decodeHeic(file: Blob, longerPx: number): Promise<Decoded | Refused> {
   const { HeifDecoder } = await loadHeicDecoder();
   const decoder = new HeifDecoder();
   let pictures: readonly HeicPicture[] = [];
@@ -65,7 +65,7 @@ async function decodeHeic(file: Blob): Promise<Decoded | Refused> {
     if (!pixels) return UNREADABLE;
     const bitmap = await createImageBitmap(new ImageData(pixels as Uint8ClampedArray<ArrayBuffer>, width, height));
     try {
-      return await fromSource(bitmap, width, height);
+      return await fromSource(bitmap, width, height, longerPx);
     } finally {
       bitmap.close();
     }
@@ -77,11 +77,16 @@ async function decodeHeic(file: Blob): Promise<Decoded | Refused> {
   }
 }
 
-async function fromSource(source: CanvasImageSource, width: number, height: number): Promise<Decoded> {
+async function fromSource(
+  source: CanvasImageSource,
+  width: number,
+  height: number,
+  longerPx: number,
+): Promise<Decoded> {
   const share = Math.min(1, Math.sqrt(MOST_PIXELS / (width * height)));
   const [w, h] = [Math.round(width * share), Math.round(height * share)];
   const grey = greyOf(source, w, h);
-  const small = Math.min(1, SHOWN_PX / Math.max(w, h));
+  const small = Math.min(1, longerPx / Math.max(w, h));
   const [shownWidth, shownHeight] = [Math.round(w * small), Math.round(h * small)];
   const canvas = new OffscreenCanvas(shownWidth, shownHeight);
   contextOf(canvas).drawImage(source, 0, 0, shownWidth, shownHeight);
@@ -116,7 +121,7 @@ export async function pictureOf({ width, height, grey }: GreyPixels): Promise<Bl
   return canvas.convertToBlob({ type: "image/jpeg", quality: JPEG_QUALITY });
 }
 
-function contextOf(canvas: OffscreenCanvas): OffscreenCanvasRenderingContext2D {
+export function contextOf(canvas: OffscreenCanvas): OffscreenCanvasRenderingContext2D {
   const context = canvas.getContext("2d", { willReadFrequently: true });
   if (!context) throw new Error("This browser gives a worker no canvas to draw on.");
   return context;

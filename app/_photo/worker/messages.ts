@@ -19,6 +19,8 @@ export type Asked =
       readonly file: Blob;
       /** Whether a sheet is looked for; else it is only opened, for its corners to be set by hand. */
       readonly look: boolean;
+      /** The longer side of the photograph as it is shown, pixels; what a screen needs where nothing is said. */
+      readonly longerPx?: number;
     }
   /** Read the pencil on the sheet that was found. */
   | { readonly ask: "drawing"; readonly exercise: Exercise; readonly code: SheetCode }
@@ -36,7 +38,13 @@ export type Asked =
       readonly ask: "straighten";
       readonly corners: FourPoints;
       readonly size: readonly [width: number, height: number];
+      /** How much is shown of what lies round the rectangle: a little, or all that the photograph has. */
+      readonly round: "a little" | "all";
+      /** The longer side of the straightened picture, pixels. */
+      readonly longerPx?: number;
     }
+  /** Of the photograph opened last, what is darker than its paper, for a drawing to be laid over it. */
+  | { readonly ask: "lines" }
   /** Look at one frame of the live view. */
   | { readonly ask: "frame"; readonly frame: ImageBitmap };
 
@@ -93,6 +101,9 @@ export type StraightAnswer =
     }
   | Refused;
 
+/** What is darker than the paper, as a picture that is clear elsewhere: black, to be turned light in the dark. */
+export type LinesAnswer = { readonly kind: "lines"; readonly picture: Blob } | Refused;
+
 /** What a frame of the live view shows. */
 export type FrameAnswer = {
   readonly kind: "frame";
@@ -104,7 +115,7 @@ export type FrameAnswer = {
   readonly tilted: boolean;
 };
 
-export type Answer = PhotoAnswer | DrawingAnswer | NameAnswer | StraightAnswer | FrameAnswer;
+export type Answer = PhotoAnswer | DrawingAnswer | NameAnswer | StraightAnswer | LinesAnswer | FrameAnswer;
 
 export type ToWorker = Asked & { readonly id: number };
 export type FromWorker =

@@ -1,6 +1,6 @@
+import { isPdf, openPdf, type PdfPages } from "@/app/_photo/pdf-pages";
 import type { WorkerDesk } from "@/app/_photo/worker-desk";
 import type { PilePage } from "./page-state";
-import { isPdf, openPdf, type PdfPages } from "./pdf-pages";
 import { forget, type PileStore } from "./pile-store";
 import { type Finder, readPage, unread } from "./read-pages";
 
