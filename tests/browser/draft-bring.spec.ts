@@ -89,6 +89,24 @@ test("a DXF is pointed at by mouse, put on a plan, undone, done again, and there
     await page.mouse.click(x, y);
   }
   await expectOut(page);
+  // A place is dragged along its line, and off it: the walls follow what is pointed at.
+  const drag = async (from: Feet, to: Feet) => {
+    const [a, b] = [await place(page, from), await place(page, to)];
+    await page.mouse.move(a.x, a.y);
+    await page.mouse.down();
+    await page.mouse.move(b.x, b.y, { steps: 5 });
+    await page.mouse.up();
+  };
+  await drag([-20, 0], [-15, 0.1]);
+  await expectOut(page);
+  await drag([-15, 0], [-15, 6]);
+  await expect(page.locator(".bring-out")).toContainText("they are square to each other on a stage");
+  await button(page, "Take back").click();
+  await expectOut(page);
+  await button(page, "The audience is at the other end").click();
+  await expect(page.locator(".bring-out")).toContainText("downstage of the plaster line");
+  await button(page, "Take back").click();
+  await expectOut(page);
   await expect(page.getByText("Pieces of lettering: 1.")).toBeVisible();
   await expect(page.getByText("Hatchings: 1.")).toBeVisible();
   const whole = await page.locator("#brought-drawing").getAttribute("transform");
@@ -211,6 +229,33 @@ test("it goes beside what is on the table, and is one step there", async ({ page
   expect((await onThePlan(page)).filter((line) => line.startsWith("Wall"))).toHaveLength(5);
   await button(page, "Undo").click();
   expect(await onThePlan(page)).toEqual(ON_PLAN);
+});
+
+test("an SVG is let fall on the page, and its paper gets a scale", async ({ page }) => {
+  await page.goto("/draft/bring");
+  await page.waitForLoadState("networkidle");
+  // A sheet of 400 mm: at 1:50 its walls are 8 m across and 5 m deep, from 1 m upstage.
+  const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="400mm" height="300mm" viewBox="0 0 400 300">
+    <g id="walls"><polyline points="120,180 140,80 260,80 280,180" fill="none"/></g>
+    <g id="centre line"><line x1="200" y1="20" x2="200" y2="260"/></g>
+    <g id="plaster line"><line x1="40" y1="200" x2="360" y2="200"/></g>
+    <text x="10" y="290">not to be built from</text></svg>`;
+  const data = await page.evaluateHandle((text) => {
+    const transfer = new DataTransfer();
+    transfer.items.add(new File([text], "attic.svg", { type: "image/svg+xml" }));
+    return transfer;
+  }, svg);
+  await page.dispatchEvent(".bring-choose", "drop", { dataTransfer: data });
+  await page.locator("#brought-drawing[transform]").waitFor();
+  await button(page, "Take it as the centre line").click();
+  await button(page, "Take it as the plaster line").click();
+  await page.getByLabel("Size of the drawing").selectOption("paper at 1:50");
+  await page.getByLabel("Put it on").selectOption("new-m");
+  await expect(page.locator(".bring-out p")).toHaveText([
+    "3 walls.",
+    "8000 mm across, from 4000 mm stage right to 4000 mm stage left.",
+    "5000 mm deep, from 1000 mm upstage to 6000 mm upstage.",
+  ]);
 });
 
 test("a file that is no drawing, or a broken one, gets a plain message, and nothing is lost", async ({ page }) => {

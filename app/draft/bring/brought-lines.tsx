@@ -16,14 +16,23 @@ export const BroughtLines = memo(function BroughtLines({ layers, isShown, lit }:
     <>
       {lamp && (
         <g className="draft-chosen">
-          <path d={lamp.path} className="stroke" />
+          <Paths paths={lamp.paths} className="stroke" />
         </g>
       )}
-      {layers.map(({ name, path }, i) =>
+      {layers.map(({ name, paths }, i) =>
         isShown(i) || name === lit ? (
-          <path key={name} d={path} className="stroke w-thin bring-layer-lines" data-layer={name} />
+          <g key={name} data-layer={name}>
+            <Paths paths={paths} className="stroke w-thin" />
+          </g>
         ) : null,
       )}
     </>
   );
 });
+
+function Paths({ paths, className }: { readonly paths: readonly string[]; readonly className: string }) {
+  return paths.map((path) => <path key={path.slice(0, KEY_LETTERS)} d={path} className={className} />);
+}
+
+/** A path is told from the others of its layer by where it begins. */
+const KEY_LETTERS = 60;

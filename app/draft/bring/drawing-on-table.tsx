@@ -5,9 +5,11 @@ import { findShelf } from "@/app/_parts/kept-work/shelf";
 import { applyAffine } from "@/lib/draft/bring/affine";
 import type { BroughtPoint } from "@/lib/draft/bring/brought";
 import { USUAL_HEIGHTS } from "@/lib/draft/bring/place/as-brought-runs";
-import type { LayerUse } from "@/lib/draft/bring/place/place-brought";
+import type { LayerUse, Placed } from "@/lib/draft/bring/place/place-brought";
+import { sayPlaced } from "@/lib/draft/bring/place/say-placed";
 import { firstSizeChoice, type SizeChoice } from "@/lib/draft/bring/place/size-choices";
 import { openCatching } from "@/lib/draft/bring/pointing/catch-place";
+import type { LengthUnits } from "@/lib/measure/length";
 import { goTo } from "../exercise/go-to";
 import { layBoard } from "./board";
 import type { BringDesk } from "./bring-desk";
@@ -100,6 +102,7 @@ function OnTable({ desk, drawing, name, board }: Props & { readonly board: Retur
         board={board}
         catching={catching}
         label="The drawing that was brought"
+        whenAll={sayOut(asked.missing, placed, units)}
         live={
           <>
             {placed?.ok && back && <PlacedLines placed={placed} back={back} board={board} />}
@@ -143,4 +146,10 @@ function OnTable({ desk, drawing, name, board }: Props & { readonly board: Retur
       </div>
     </div>
   );
+}
+
+/** What came out so far, for under the drawing. */
+function sayOut(missing: string, placed: Placed | null, units: LengthUnits): string {
+  if (missing !== "" || !placed) return missing;
+  return placed.ok ? (sayPlaced(placed.draft, placed.made, units)[0] ?? "") : placed.say;
 }

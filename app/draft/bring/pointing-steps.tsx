@@ -40,6 +40,11 @@ export function PointingSteps({ pointing, units }: Props) {
           </li>
         ))}
       </ol>
+      {pointedPair(now, "centre line") && (
+        <Press weight="small" onClick={() => tell({ do: "turn round" })}>
+          The audience is at the other end
+        </Press>
+      )}
       {now.asksSize && <KnownLength pointing={pointing} units={units} />}
     </section>
   );

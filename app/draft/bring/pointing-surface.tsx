@@ -28,6 +28,8 @@ type Props = {
   readonly catching: Catching | null;
   /** What it is, for readers of the screen. */
   readonly label: string;
+  /** Said under it once everything is pointed at; left out, that a place can be dragged or set again. */
+  readonly whenAll?: string;
 };
 
 /**
@@ -50,8 +52,8 @@ type Props = {
  * group that the children are drawn in, y down; the picture above has its upper left corner at `toSheet(board, [0, height])`.
  * `pointedPair(pointing, "centre line")` and the others give what `placeFrame` and `placeBrought` ask for.
  */
-export function PointingSurface({ pointing, board, children, live, catching, label }: Props) {
-  const { finger, letGo, onKeyDown, svg } = usePointing(pointing, board, catching);
+export function PointingSurface({ pointing, board, children, live, catching, label, whenAll }: Props) {
+  const { finger, keyed, letGo, onKeyDown, svg } = usePointing(pointing, board, catching);
   const held = useCallback(() => {
     const { held } = pointing.getState();
     return held && toBoard(board, held.at);
@@ -86,9 +88,9 @@ export function PointingSurface({ pointing, board, children, live, catching, lab
         >
           {drawn}
         </Pane>
-        <HeldAloud pointing={pointing} board={board} />
+        <HeldAloud pointing={pointing} board={board} keyed={keyed} />
       </div>
-      <AskedNow pointing={pointing} />
+      <AskedNow pointing={pointing} whenAll={whenAll} />
       <ZoomRow pointing={pointing} />
     </div>
   );
@@ -99,8 +101,8 @@ const KEYS =
   "Backspace takes the last one back, plus and minus zoom, 0 shows the whole.";
 
 /** What to point at now, or why the last place could not be set. */
-function AskedNow({ pointing }: { readonly pointing: PointingStore }) {
-  const words = useStore(pointing, (now) => now.trouble || sayAsked(now));
+function AskedNow({ pointing, whenAll }: { readonly pointing: PointingStore; readonly whenAll: string | undefined }) {
+  const words = useStore(pointing, (now) => now.trouble || (now.asked === null && whenAll) || sayAsked(now));
   const wrong = useStore(pointing, (now) => now.trouble !== "");
   return (
     <p className="bring-asked" data-wrong={wrong || undefined} aria-hidden="true">
@@ -124,10 +126,10 @@ function HeldMark({ pointing, board }: Shown) {
   );
 }
 
-/** What is asked for, and where what points is held, for readers of the screen. */
-function HeldAloud({ pointing, board }: Shown) {
+/** What is asked for, and where the keys hold what points, for readers of the screen. A pointer would have it told at every move. */
+function HeldAloud({ pointing, board, keyed }: Shown & { readonly keyed: boolean }) {
   const words = useStore(pointing, (now) =>
-    now.held ? `${sayCaughtBy(now.held.by)} ${sayShare(board, now.held.at)}` : now.trouble || sayAsked(now),
+    now.held && keyed ? `${sayCaughtBy(now.held.by)} ${sayShare(board, now.held.at)}` : now.trouble || sayAsked(now),
   );
   return (
     <p className="aloud" role="status" data-aloud="pointing">

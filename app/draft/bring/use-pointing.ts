@@ -42,6 +42,7 @@ export function usePointing(pointing: PointingStore, board: Board, catching: Cat
   const { views } = useSheet();
   const gesture = useRef<(Gesture & { last: PxPoint; moved: boolean }) | null>(null);
   const [finger, setFinger] = useState(false);
+  const [keyed, setKeyed] = useState(false);
   const { tell } = pointing.getState();
 
   const view = () => viewOfPane(views.getState().plan);
@@ -53,6 +54,7 @@ export function usePointing(pointing: PointingStore, board: Board, catching: Cat
     (catching && catchPlace(catching, at, unitsOf(px))) ?? { at, by: null };
 
   const read = (event: PointerEvent<SVGSVGElement>) => {
+    setKeyed(false);
     const { left, top } = event.currentTarget.getBoundingClientRect();
     const px: PxPoint = [event.clientX - left, event.clientY - top];
     const device = event.pointerType === "touch" || event.pointerType === "pen" ? event.pointerType : "mouse";
@@ -141,6 +143,7 @@ export function usePointing(pointing: PointingStore, board: Board, catching: Cat
     const next = held === null ? { at: from, by: null } : size === "fine" ? { at: free, by: null } : jump;
     const after = next ?? caught(free, STEP_PX.plain * STEP_CATCH);
     tell({ do: "hold", held: after });
+    setKeyed(true);
     keepInSight(after.at);
   };
   const onKeyDown = (event: KeyboardEvent) => {
@@ -169,6 +172,7 @@ export function usePointing(pointing: PointingStore, board: Board, catching: Cat
 
   return {
     finger,
+    keyed,
     letGo,
     onKeyDown,
     svg: { onPointerDown, onPointerMove, onPointerUp, onPointerLeave, onPointerCancel: letGo },

@@ -13,8 +13,8 @@ export type ShownLayer = {
   /** How many lines are on it. */
   readonly lines: number;
   readonly guess: LayerUse;
-  /** Its lines as a path of the board's group. */
-  readonly path: string;
+  /** Its lines as paths of the board's group; those of a full layer by where they lie, so that what is out of sight is not painted. */
+  readonly paths: readonly string[];
 };
 
 /** A drawing as the page shows it; the drawing itself stays with the worker. */

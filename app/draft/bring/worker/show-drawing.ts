@@ -3,7 +3,7 @@ import { broughtBounds } from "@/lib/draft/bring/brought-bounds";
 import { findLines } from "@/lib/draft/bring/place/find-lines";
 import { guessLayerUse } from "@/lib/draft/bring/place/guess-layer-use";
 import { layOutPieces } from "@/lib/draft/bring/pointing/lay-out-pieces";
-import { type Board, layBoard, toSheet } from "../board";
+import { type Board, layBoard, toBoard, toSheet } from "../board";
 import type { ReadAnswer } from "./messages";
 
 /** Points of a line nearer than this to the one before are drawn as one, millimetres of the board: none of them could be told apart. */
@@ -41,10 +41,31 @@ export function showDrawing(brought: Brought): ReadAnswer {
         hidden,
         lines: lines.length,
         guess: (Object.hasOwn(guess, name) && guess[name]) || "ignore",
-        path: lines.map((line) => pathOf(line, board)).join(""),
+        paths: pathsOf(lines, board),
       })),
     },
   };
+}
+
+/** A layer of fewer lines is one path. */
+const FULL_LAYER = 1500;
+/** A full one is so many paths across and up the board. */
+const TILES = 8;
+
+function pathsOf(lines: readonly BroughtLine[], board: Board): readonly string[] {
+  if (lines.length < FULL_LAYER) return [lines.map((line) => pathOf(line, board)).join("")];
+  const { left, right, bottom, top } = board.bounds;
+  const tiles = new Map<number, string[]>();
+  const tile = (value: number, from: number, to: number) =>
+    Math.min(Math.max(Math.floor(((value - from) / (to - from)) * TILES), 0), TILES - 1);
+  for (const line of lines) {
+    const [x, y] = toBoard(board, line.points[0] ?? board.middle);
+    const key = tile(x, left, right) * TILES + tile(y, bottom, top);
+    const paths = tiles.get(key);
+    if (paths) paths.push(pathOf(line, board));
+    else tiles.set(key, [pathOf(line, board)]);
+  }
+  return [...tiles.values()].map((paths) => paths.join(""));
 }
 
 function pathOf({ points }: BroughtLine, board: Board): string {

@@ -53,6 +53,8 @@ export type PointingEvent =
   | { readonly do: "move"; readonly place: PlaceName; readonly to: BroughtPoint }
   /** A line that was found is taken, as if it had been pointed at. */
   | { readonly do: "take line"; readonly pair: "centre line" | "plaster line"; readonly line: PointedLine }
+  /** The centre line the other way round: its places change about. */
+  | { readonly do: "turn round" }
   | { readonly do: "take back" }
   | { readonly do: "write"; readonly text: string }
   | { readonly do: "ask size"; readonly asksSize: boolean };
@@ -83,6 +85,10 @@ export function point(now: Pointing, event: PointingEvent): Pointing {
     case "take line": {
       const [first, second] = POINTED_PAIRS[event.pair];
       return changed(now, { ...now.places, [first]: event.line[0], [second]: event.line[1] });
+    }
+    case "turn round": {
+      const line = pointedPair(now, "centre line");
+      return line ? point(now, { do: "take line", pair: "centre line", line: [line[1], line[0]] }) : now;
     }
     case "take back": {
       const last = now.before.at(-1);

@@ -85,6 +85,17 @@ describe("pointing", () => {
     expect(run(taken, { do: "take back" }).places).toEqual({});
   });
 
+  it("turns the centre line round, and what is asked for stays; without one it does nothing", () => {
+    const start = startPointing(false);
+    expect(run(start, { do: "turn round" })).toEqual(start);
+    const turned = run(start, ...at(0, 0), ...at(0, 9), { do: "turn round" });
+    expect(pointedPair(turned, "centre line")).toEqual([
+      [0, 9],
+      [0, 0],
+    ]);
+    expect(turned.asked).toBe("plaster line");
+  });
+
   it("asks for the size when it turns out not to be known, and not any more when it is", () => {
     const all = run(startPointing(false), ...at(0, 0), ...at(0, 9), ...at(-5, 3), ...at(5, 3));
     const asks = run(all, { do: "ask size", asksSize: true });
@@ -104,7 +115,7 @@ describe("pointing", () => {
       name.map((each) => ({ do: "ask", place: each }) as const),
       fc.tuple(name, place).map(([each, to]) => ({ do: "move", place: each, to }) as const),
       fc.boolean().map((asksSize) => ({ do: "ask size", asksSize }) as const),
-      fc.constant({ do: "take back" } as const),
+      fc.constantFrom({ do: "take back" } as const, { do: "turn round" } as const),
     );
     fc.assert(
       fc.property(fc.array(event, { maxLength: 40 }), (events) => {
