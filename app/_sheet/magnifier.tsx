@@ -1,13 +1,10 @@
 "use client";
 
-import { useLayoutEffect, useRef } from "react";
+import { type ReactNode, useLayoutEffect, useRef } from "react";
+import { GLASS_PX, magnify, POWER } from "./magnify";
 import { viewOfPane } from "./pane-state";
 import { useSheet } from "./sheet-context";
 import { type Plane, type PointOn, pxPerMm, toPx } from "./view";
-
-/** How much it magnifies, and its width on the screen, pixels. */
-const POWER = 3;
-const WIDTH_PX = 148;
 
 type Props = {
   readonly plane: Plane;
@@ -17,10 +14,12 @@ type Props = {
   readonly mark: () => readonly [number, number] | null;
   /** Calls back whenever the mark moves. */
   readonly watch: (moved: () => void) => () => void;
+  /** Laid over the glass. */
+  readonly children?: ReactNode;
 };
 
 /** Shows what the finger hides: the drawing round the mark, larger, in the corner away from it. */
-export function Magnifier({ plane, drawingId, mark, watch }: Props) {
+export function Magnifier({ plane, drawingId, mark, watch, children }: Props) {
   const { views, scaleRatio } = useSheet();
   const glass = useRef<HTMLDivElement>(null);
   const group = useRef<SVGGElement>(null);
@@ -34,11 +33,11 @@ export function Magnifier({ plane, drawingId, mark, watch }: Props) {
       if (!at) return;
       const pane = views.getState()[plane];
       const view = viewOfPane(pane);
-      const [x, y] = toPx(view, at as PointOn<Plane>);
-      group.current?.setAttribute(
-        "transform",
-        `translate(${WIDTH_PX / 2 - POWER * x} ${WIDTH_PX / 2 - POWER * y}) scale(${POWER})`,
-      );
+      const [x] = toPx(view, at as PointOn<Plane>);
+      // The group inside has its own view already; the glass brings that to its own.
+      const { origin } = magnify(view, at).view;
+      const [right, down] = [origin[0] - POWER * view.origin[0], origin[1] - POWER * view.origin[1]];
+      group.current?.setAttribute("transform", `translate(${right} ${down}) scale(${POWER})`);
       box.style.setProperty("--unit", String(1.4 / (pxPerMm(view, scaleRatio) * POWER)));
       box.dataset.corner = x > pane.size.width / 2 ? "left" : "right";
     };
@@ -52,12 +51,13 @@ export function Magnifier({ plane, drawingId, mark, watch }: Props) {
   return (
     <div ref={glass} className="magnifier" aria-hidden="true">
       {/* biome-ignore lint/a11y/noSvgWithoutTitle: hidden from readers; it repeats the drawing */}
-      <svg width={WIDTH_PX} height={WIDTH_PX}>
+      <svg width={GLASS_PX} height={GLASS_PX}>
         <g ref={group}>
           <use href={`#${drawingId}`} />
           <use href={`#${drawingId}-live`} />
         </g>
       </svg>
+      {children}
     </div>
   );
 }

@@ -1,6 +1,6 @@
 "use client";
 
-import { createContext, useContext } from "react";
+import { createContext, useContext, useEffect, useState } from "react";
 import { useStore } from "zustand";
 import { type Desk, type DeskStore, shownDraft } from "./desk";
 
@@ -18,9 +18,42 @@ export function useDesk<T>(select: (desk: Desk) => T): T {
   return useStore(useDeskStore(), select);
 }
 
-/** The exercise on the sheet, as it would be while something is dragged. */
+/** What follows a change this soon moves, milliseconds. */
+const REST_MS = 100;
+
+/** Something of the desk, for what writes of it: while it changes with every move, it is told again only when it rests and can be read. */
+export function useRestingDesk<T>(select: (desk: Desk) => T): T {
+  const store = useDeskStore();
+  const [value, setValue] = useState(() => select(store.getState()));
+  useEffect(() => {
+    let later: ReturnType<typeof setTimeout> | undefined;
+    let last = Number.NEGATIVE_INFINITY;
+    const tell = () => setValue(() => select(store.getState()));
+    const changed = (desk: Desk) => {
+      clearTimeout(later);
+      const now = performance.now();
+      const moves = (desk.trying !== null || desk.aim !== null) && now - last < REST_MS;
+      last = now;
+      if (moves) later = setTimeout(tell, REST_MS);
+      else tell();
+    };
+    tell();
+    const stop = store.subscribe(changed);
+    return () => {
+      clearTimeout(later);
+      stop();
+    };
+  }, [store, select]);
+  return value;
+}
+
+/** The exercise on the sheet, as it would be while something is dragged, told when that rests. */
 export function useShownExercise() {
-  return useDesk((desk) => shownDraft(desk).exercise);
+  return useRestingDesk(shownExercise);
+}
+
+function shownExercise(desk: Desk) {
+  return shownDraft(desk).exercise;
 }
 
 /** The exercise as it is. */

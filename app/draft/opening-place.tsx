@@ -2,14 +2,17 @@
 
 import { printLength } from "@/lib/measure/print-length";
 import { wallLine } from "@/lib/plan/wall-line";
-import { useDesk, useDeskStore } from "./draft-context";
+import type { Desk } from "./desk";
+import { useDesk, useDeskStore, useRestingDesk } from "./draft-context";
 import { ChoiceField, LengthField } from "./fields";
+
+const aimOf = ({ aim }: Desk) => aim;
 
 /** Where the opening in hand stands: in which wall, and how far from either end. */
 export function OpeningPlace() {
   const store = useDeskStore();
   const { plan, units } = useDesk((desk) => desk.history.draft.exercise);
-  const aim = useDesk((desk) => desk.aim);
+  const aim = useRestingDesk(aimOf);
   const width = useDesk((desk) => desk.measures.opening.width);
   const at = aim?.kind === "on-wall" ? aim : null;
   const wall = at ? plan.walls.find(({ id }) => id === at.wall) : undefined;

@@ -1,13 +1,19 @@
 "use client";
 
-import { type KeyboardEvent, useId, useMemo } from "react";
+import { type KeyboardEvent, useCallback, useId, useMemo } from "react";
 import { Pane } from "@/app/_sheet/pane";
 import { ZOOM_STEP } from "@/app/_sheet/pane-state";
 import { useSheet } from "@/app/_sheet/sheet-context";
 import { toPaper } from "@/app/_sheet/view";
 import { apronDrop } from "@/lib/exercise/inside-frame";
 import { BackWallLine } from "./back-wall-line";
+import { shownDraft } from "./desk";
 import { useDesk, useDeskStore, useExercise } from "./draft-context";
+import { createHideLayers } from "./live/hide-layers";
+import { LiveCanvas } from "./live/live-canvas";
+import type { LivePaper } from "./live/live-paper";
+import { paintPicture } from "./live/paint-picture";
+import { createPictureChange, SET } from "./live/picture-change";
 import { MarkNumbers } from "./marks/mark-numbers";
 import { isMarking, useMarkPointing } from "./marks/use-mark-pointing";
 import { frameLayer, pictureLayers } from "./picture-layers";
@@ -25,23 +31,40 @@ const MARKING_LABEL =
   "Picture. Arrows go from point to point; Enter asks for it next, gives it, or leaves it out; Ctrl or Alt with an arrow moves it in " +
   "the order; plus and minus zoom.";
 
+const DRAWING_ID = "picture-drawing";
+/** The layers that hang on the eye and the stage alone. */
+const FRAME = "frame";
+const BACK_WALL = "back-wall";
+const ALL: ReadonlySet<string> = new Set([SET, FRAME, BACK_WALL]);
+
 const drawFrame = (exercise: Drawn, remember: Remember) => [frameLayer(exercise, remember)];
 
 /** The picture, which follows the plan as it is drawn. The back wall's foot can be taken hold of in it. */
 export function PicturePane() {
   const { views, scaleRatio } = useSheet();
-  const exercise = useExercise();
-  const trying = useDesk((desk) => desk.trying);
-  const rest = useMemo(() => ({ ...exercise, scaleRatio }), [exercise, scaleRatio]);
-  const tried = useMemo(() => trying && { ...trying.exercise, scaleRatio }, [trying, scaleRatio]);
-  const frame = useLayers(drawFrame, rest, tried);
-  const set = useLayers(pictureLayers, rest, tried);
-  const { svg, letGo, step } = useBackWall();
   const store = useDeskStore();
+  const exercise = useExercise();
+  const rest = useMemo(() => ({ ...exercise, scaleRatio }), [exercise, scaleRatio]);
+  const frame = useLayers(drawFrame, rest);
+  const set = useLayers(pictureLayers, rest);
+  const change = useMemo(() => createPictureChange(), []);
+  const hide = useMemo(() => createHideLayers(() => document.getElementById(DRAWING_ID)), []);
+  const paint = useCallback(
+    (paper: LivePaper) => {
+      const desk = store.getState();
+      const now = shownDraft(desk).exercise;
+      const otherView = now.stage !== exercise.stage || now.viewer !== exercise.viewer;
+      const changed = change(otherView ? null : exercise, now);
+      hide(otherView ? ALL : changed.gone);
+      paintPicture(paper, desk, changed);
+    },
+    [store, change, hide, exercise],
+  );
+  const { svg, letGo, step } = useBackWall();
   const marks = useMarkPointing("picture");
   const marking = useDesk(isMarking);
   const opening = useId();
-  const { stage, viewer } = tried ?? rest;
+  const { stage, viewer } = rest;
   const half = stage.opening.width / 2;
   const [left, top] = toPaper([-half, stage.opening.height], scaleRatio);
   const [right, foot] = toPaper([half, apronDrop(stage, viewer)], scaleRatio);
@@ -67,27 +90,24 @@ export function PicturePane() {
     >
       <Pane
         plane="picture"
-        drawingId="picture-drawing"
+        drawingId={DRAWING_ID}
         aria-hidden="true"
         onSecondFinger={letGo}
         {...svg}
-        live={
-          <>
-            <Layers layers={frame.moving} scaleRatio={scaleRatio} />
-            <g clipPath={`url(#${opening})`}>
-              <Layers layers={set.moving} scaleRatio={scaleRatio} />
-            </g>
-            {!marking && <BackWallLine stage={stage} viewer={viewer} scaleRatio={scaleRatio} />}
-            <MarkNumbers plane="picture" />
-          </>
-        }
+        live={<MarkNumbers plane="picture" />}
+        over={<LiveCanvas plane="picture" paint={paint} />}
       >
         <clipPath id={opening}>
           <rect x={left} y={top} width={right - left} height={foot - top} />
         </clipPath>
         <Layers layers={frame.still} scaleRatio={scaleRatio} />
         <g clipPath={`url(#${opening})`}>
-          <Layers layers={set.still} scaleRatio={scaleRatio} />
+          <g data-layer={SET}>
+            <Layers layers={set.still} scaleRatio={scaleRatio} />
+          </g>
+        </g>
+        <g data-layer={BACK_WALL}>
+          {!marking && <BackWallLine stage={stage} viewer={viewer} scaleRatio={scaleRatio} />}
         </g>
       </Pane>
     </div>

@@ -7,9 +7,9 @@ import { useSheet } from "@/app/_sheet/sheet-context";
 import { GRID_STEPS } from "@/lib/draft/snapping/step-point";
 import { printLength } from "@/lib/measure/print-length";
 import { printScale } from "@/lib/measure/scale";
-import { sayAim } from "./aim-at";
 import { useDesk, useDeskStore, useExercise } from "./draft-context";
 import { isUnderWay } from "./hand";
+import { Where } from "./live/where";
 
 type Props = { readonly picture: "out" | "away"; readonly onPicture: (picture: "out" | "away") => void };
 
@@ -65,15 +65,5 @@ export function PlanRow({ picture, onPicture }: Props) {
         </Press>
       </div>
     </>
-  );
-}
-
-/** Where the pencil is held, or where what is dragged would come to. */
-function Where({ otherwise }: { readonly otherwise: string }) {
-  const words = useDesk((desk) => desk.noted || sayAim(desk.aim, desk));
-  return (
-    <p className="draft-where" aria-hidden="true">
-      {words || otherwise}
-    </p>
   );
 }

@@ -30,7 +30,8 @@ export function touchedSince(before: Drawn, after: Drawn): Touched {
     before.viewer === after.viewer &&
     before.units === after.units &&
     before.scaleRatio === after.scaleRatio;
-  if (!sameView || isLess(before.plan, plan)) return allOf(plan);
+  if (!sameView || lacksAny(before.plan, plan)) return allOf(plan);
+  const sameSurfaces = SURFACES.every((list) => before.plan[list] === plan[list]);
   const others = anew(before.plan.walls, plan.walls);
   const seeds = new Set(
     [...plan.corners].flatMap(([name, at]) => (before.plan.corners.get(name) === at ? [] : [name])),
@@ -47,20 +48,31 @@ export function touchedSince(before: Drawn, after: Drawn): Touched {
       const at = plan.corners.get(name);
       return at ? [[name, at] as const] : [];
     }),
-    platforms: anew(before.plan.platforms, plan.platforms),
-    // A flight may land on a platform.
-    stairs: before.plan.platforms === plan.platforms ? anew(before.plan.stairs, plan.stairs) : plan.stairs,
+    // Guards stand where no wall does, and a flight may land on a platform.
+    platforms: sameSurfaces ? [] : plan.platforms,
+    stairs: sameSurfaces ? [] : plan.stairs,
     furniture: anew(before.plan.furniture, plan.furniture),
     columns: anew(before.plan.columns, plan.columns),
     masking: anew(before.plan.masking, plan.masking),
   };
 }
 
+/** What a platform's and a stair's drawing hangs on. */
+const SURFACES = ["platforms", "stairs", "walls", "corners"] as const;
 const LISTS = ["walls", "platforms", "stairs", "furniture", "columns", "masking"] as const;
 
-/** Whether a plan has fewer of anything than another. */
-function isLess(before: Plan, after: Plan): boolean {
-  return after.corners.size < before.corners.size || LISTS.some((list) => after[list].length < before[list].length);
+/** Whether a plan has no longer all that another has, by name. */
+function lacksAny(before: Plan, after: Plan): boolean {
+  const lost = before.corners !== after.corners && [...before.corners.keys()].some((name) => !after.corners.has(name));
+  return lost || LISTS.some((list) => lacksOne(before[list], after[list]));
+}
+
+type Named = { readonly id: string };
+
+function lacksOne(before: readonly Named[], after: readonly Named[]): boolean {
+  if (before === after) return false;
+  const there = new Set(after.map(({ id }) => id));
+  return before.some(({ id }) => !there.has(id));
 }
 
 function anew<Item>(before: readonly Item[], after: readonly Item[]): readonly Item[] {

@@ -4,6 +4,7 @@ import { arcPoints, circlePoints } from "@/lib/drawing/arc-points";
 import type { DrawingPoint } from "@/lib/drawing/display-list";
 import { HAND_REACH_MM, handPath, ruledPath } from "@/lib/drawing/hand-stroke";
 import { distanceToSegment } from "@/lib/geometry/segments-cross";
+import { seeded } from "../seeded";
 import { gap } from "./fixtures/find-stroke";
 
 /** Room for the rounding of path data, millimetres. */
@@ -179,4 +180,20 @@ describe("a ruled line", () => {
       ),
     ).toBe("M0 0L1 0L1 1Z");
   });
+});
+
+it("gives the same line elsewhere when all its points are moved alike", () => {
+  const numbers = (d: string) => d.match(/-?[\d.]+/g)?.map(Number) ?? [];
+  const mm = fc.double({ min: -200, max: 200, noNaN: true });
+  const points = fc.array(fc.tuple(mm, mm), { minLength: 2, maxLength: 12 });
+  fc.assert(
+    fc.property(points, mm, mm, fc.boolean(), (line, right, down, closed) => {
+      const there = line.map(([x, y]): DrawingPoint => [x + right, y + down]);
+      const [a, b] = [line, there].map((run) => numbers(handPath(run, "own.W1", { unitsPerMm: 1, closed })));
+      const moved = a?.map((value, i) => value + (i % 2 === 0 ? right : down)) ?? [];
+      expect(b?.length).toBe(moved.length);
+      for (const [i, value] of moved.entries()) expect(Math.abs(value - (b?.[i] ?? 0))).toBeLessThan(ROUNDING_MM);
+    }),
+    seeded,
+  );
 });
