@@ -21,12 +21,12 @@ type List = keyof typeof KINDS;
 const LISTS = Object.keys(KINDS) as readonly List[];
 
 /** The name of the layer that a thing has in the picture. */
-export function pictureLayerName(list: List, id: string): string {
+function pictureLayerName(list: List, id: string): string {
   return `${KINDS[list]}.${id}`;
 }
 
 /** The names of the picture's layers by the ids of the things that are drawn in them. */
-export function pictureLayerNames(plan: Plan): ReadonlyMap<string, string> {
+function pictureLayerNames(plan: Plan): ReadonlyMap<string, string> {
   return new Map(LISTS.flatMap((list) => plan[list].map(({ id }) => [id, pictureLayerName(list, id)] as const)));
 }
 

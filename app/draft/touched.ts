@@ -36,7 +36,9 @@ export function touchedSince(before: Drawn, after: Drawn): Touched {
   const seeds = new Set(
     [...plan.corners].flatMap(([name, at]) => (before.plan.corners.get(name) === at ? [] : [name])),
   );
-  for (const { from, to } of others) seeds.add(from).add(to);
+  // Where a wall went away from, its neighbours end otherwise as well.
+  const left = anew(plan.walls, before.plan.walls);
+  for (const { from, to } of [...others, ...left]) seeds.add(from).add(to);
   const moved = wallsAt(seeds, plan.walls);
   const corners = endsOf(wallsAt(endsOf(moved, seeds), plan.walls), seeds);
   const walls = wallsAt(corners, plan.walls);

@@ -184,7 +184,8 @@ describe("a ruled line", () => {
 
 it("gives the same line elsewhere when all its points are moved alike", () => {
   const numbers = (d: string) => d.match(/-?[\d.]+/g)?.map(Number) ?? [];
-  const mm = fc.double({ min: -200, max: 200, noNaN: true });
+  // Quarters, which a computer adds up exactly: a run that is just about a curve stays one.
+  const mm = fc.integer({ min: -800, max: 800 }).map((quarters) => quarters / 4);
   const points = fc.array(fc.tuple(mm, mm), { minLength: 2, maxLength: 12 });
   fc.assert(
     fc.property(points, mm, mm, fc.boolean(), (line, right, down, closed) => {

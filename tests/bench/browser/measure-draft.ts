@@ -1,11 +1,13 @@
-import type { Browser, Page } from "@playwright/test";
+import { loadavg } from "node:os";
+import type { Browser, CDPSession, Page } from "@playwright/test";
 import { project } from "@/lib/perspective/project";
 import type { PlanPoint } from "@/lib/stage/frame";
 import { floorHeight } from "@/lib/stage/stage";
 import { type Place, toPage } from "../../browser/drive";
+import { frameProcessorTimes } from "./frame-processor-time";
 import { cornerOf, keptPlan, middleOf, WALLS } from "./many-walls-plan";
 import { measureScripts } from "./measure-scripts";
-import { type Frames, sayFrames, timeFrames } from "./time-frames";
+import { type Frames, sayFrames, sayShares, timeFrames } from "./time-frames";
 
 const GROUP = 20;
 const SLOWDOWN = 4;
@@ -14,6 +16,8 @@ const MOVES = 240;
 const OPENINGS = 5;
 /** Between two moves, about a frame of a screen. */
 const FRAME_MS = 16;
+/** After this the page is at rest, milliseconds. */
+const REST_MS = 1200;
 /** Pointers move so far out from where they began, across and up, pixels. */
 const SWING_PX = { across: 60, up: 40 } as const;
 /** The run and the wall of it that are taken hold of. */
@@ -35,23 +39,23 @@ export async function measureDraft(within: Browser, address: string): Promise<vo
   );
   const page = await openDesk(within, address, text);
   const session = await page.context().newCDPSession(page);
-  await session.send("Emulation.setCPUThrottlingRate", { rate: SLOWDOWN });
   await page.evaluate(timeFrames);
-  await measureDrag(page, await toPage(page, place(cornerOf(RUN, NTH)), "plan"), "a corner");
-  await measureDrag(page, await toPage(page, place(middleOf(RUN, NTH + 1)), "plan"), "a wall");
-  await measureDrag(page, await toPage(page, place(middleOf(RUN, NTH)), "plan"), "an opening");
+  const desk = { within, page, session };
+  await measureDrag(desk, await toPage(page, place(cornerOf(RUN, NTH)), "plan"), "a corner");
+  await measureDrag(desk, await toPage(page, place(middleOf(RUN, NTH + 1)), "plan"), "a wall");
+  await measureDrag(desk, await toPage(page, place(middleOf(RUN, NTH)), "plan"), "an opening");
   await chooseGroup(page);
-  await measureDrag(page, await toPage(page, place(middleOf(RUN + 2, 1)), "plan"), `a chosen group of ${GROUP}`);
+  await measureDrag(desk, await toPage(page, place(middleOf(RUN + 2, 1)), "plan"), `a chosen group of ${GROUP}`);
   const { stage, viewer } = exercise;
   const foot = project(viewer, [0, stage.depth, floorHeight(stage, stage.depth)]);
   if (!foot.seen) throw new Error("The back wall of the draft is not seen.");
   const grip = await toPage(page, [stage.opening.width * 0.4, foot.at[1]], "picture");
-  await measureDrag(page, grip, "the back wall's line");
+  await measureDrag(desk, grip, "the back wall's line");
   await page.getByRole("button", { name: "Draw", exact: true }).click();
   await page.getByRole("button", { name: "Draw walls", exact: true }).click();
   const begin = await toPage(page, [-4, -0.5], "plan");
   await page.mouse.click(begin.x, begin.y);
-  await measureDrag(page, await toPage(page, [0, -0.6], "plan"), "the next wall");
+  await measureDrag(desk, await toPage(page, [0, -0.6], "plan"), "the next wall");
   await page.context().close();
 }
 
@@ -79,25 +83,53 @@ async function chooseGroup(page: Page): Promise<void> {
   await page.keyboard.up("Control");
 }
 
-async function measureDrag(page: Page, start: { x: number; y: number }, what: string): Promise<void> {
+type Desk = { readonly within: Browser; readonly page: Page; readonly session: CDPSession };
+
+/**
+ * One drag twice: at full speed by the processor time of the page's main thread, times the slowdown; and with the processor
+ * slowed, timed by the clock, which on a machine at other work tells of that as well.
+ */
+async function measureDrag(
+  { within, page, session }: Desk,
+  start: { readonly x: number; readonly y: number },
+  what: string,
+): Promise<void> {
+  const slowed = (rate: number) => session.send("Emulation.setCPUThrottlingRate", { rate });
   await page.mouse.move(start.x, start.y);
   await page.mouse.down();
+  await moveAbout(session, start, 4);
+  await page.waitForTimeout(REST_MS);
+  const work = await frameProcessorTimes(within, page, () => moveAbout(session, start, MOVES));
+  await slowed(SLOWDOWN);
   await page.evaluate(() => {
     const { frames, waits } = window as unknown as { frames: number[]; waits: number[] };
     frames.length = 0;
     waits.length = 0;
   });
-  for (let i = 1; i <= MOVES; i++) {
-    await page.mouse.move(start.x + Math.sin(i / 9) * SWING_PX.across, start.y - (i % SWING_PX.up));
-    await page.waitForTimeout(FRAME_MS);
-  }
+  await moveAbout(session, start, MOVES);
   const frames = await page.evaluate(() => {
     const { frames, waits } = window as unknown as Frames;
     return { frames: [...frames], waits: [...waits] };
   });
+  await slowed(1);
   await page.mouse.up();
-  await page.waitForTimeout(1500);
-  console.log(`dragging ${what}, ${WALLS} walls, processor slowed ${SLOWDOWN} times: ${sayFrames(frames)}`);
+  await page.waitForTimeout(REST_MS);
+  const processor = work.map((ms) => ms * SLOWDOWN);
+  console.log(
+    `dragging ${what}, ${WALLS} walls, processor slowed ${SLOWDOWN} times (load ${(loadavg()[0] ?? 0).toFixed(1)}):\n` +
+      `  processor time of the main thread a frame, times ${SLOWDOWN}: ${sayShares(processor)}\n` +
+      `  by the clock: ${sayFrames(frames)}`,
+  );
+}
+
+/** Moves the pointer that is held down about where it began. Not by the test's own mouse, which has the page work for it at every move. */
+async function moveAbout(session: CDPSession, start: { readonly x: number; readonly y: number }, moves: number) {
+  for (let i = 1; i <= moves; i++) {
+    const x = start.x + Math.sin(i / 9) * SWING_PX.across;
+    const y = start.y - (i % SWING_PX.up);
+    await session.send("Input.dispatchMouseEvent", { type: "mouseMoved", x, y, button: "left", buttons: 1 });
+    await new Promise((resolve) => setTimeout(resolve, FRAME_MS));
+  }
 }
 
 function place([x, y]: PlanPoint): Place {

@@ -50,13 +50,14 @@ export function timeFrames(): void {
 
 /** The frames in a line, milliseconds. */
 export function sayFrames({ frames, waits }: Frames): string {
-  const at = (values: readonly number[], share: number) => {
-    const sorted = [...values].sort((a, b) => a - b);
-    return (sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0).toFixed(1);
-  };
   const moving = waits.filter((ms) => ms < PAUSE_MS);
-  return (
-    `main-thread ms a frame over ${frames.length} frames: median ${at(frames, 0.5)}, p95 ${at(frames, 0.95)}, ` +
-    `most ${at(frames, 1)}; from frame to frame: median ${at(moving, 0.5)}, p95 ${at(moving, 0.95)}`
-  );
+  return `main-thread ms a frame: ${sayShares(frames)}; from frame to frame: ${sayShares(moving)}`;
+}
+
+/** Median, 95th percentile and most of some times, milliseconds. */
+export function sayShares(times: readonly number[]): string {
+  const sorted = [...times].sort((a, b) => a - b);
+  const at = (share: number) =>
+    (sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0).toFixed(1);
+  return `median ${at(0.5)}, p95 ${at(0.95)}, most ${at(1)} of ${sorted.length}`;
 }
