@@ -56,7 +56,10 @@ export function PlanPane() {
 
   const rest = useMemo(() => ({ ...exercise, scaleRatio }), [exercise, scaleRatio]);
   const layers = useLayers(planLayers, rest);
-  const hide = useMemo(() => createHideLayers(() => document.getElementById(DRAWING_ID)?.closest(".pane") ?? null, CHOSEN, GRIPS), []);
+  const hide = useMemo(
+    () => createHideLayers(() => document.getElementById(DRAWING_ID)?.closest(".pane") ?? null, CHOSEN, GRIPS),
+    [],
+  );
   // While something is dragged nothing here renders: what moves is painted, and what it stands in for taken off the paper.
   const paint = useCallback(
     (paper: LivePaper) => {

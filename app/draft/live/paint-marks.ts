@@ -1,5 +1,5 @@
-import type { DrawingPoint } from "@/lib/drawing/display-list";
 import type { Handle } from "@/lib/draft/reshape/handle";
+import type { DrawingPoint } from "@/lib/drawing/display-list";
 import { GRIP_SHAPES } from "../grips/grip-shapes";
 import { type LivePaper, paintInPaper, paintInPixels, paperPoint } from "./live-paper";
 
