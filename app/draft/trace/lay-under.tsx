@@ -50,7 +50,7 @@ export function LayUnder({ laying }: { readonly laying: "new" | "again" }) {
         <h1 id="trace-head" ref={head} tabIndex={-1} className="draft-title">
           {now.at === "straightening" ? "Straighten the photograph" : "Lay a photograph under the plan"}
         </h1>
-        <Press weight="small" onClick={leave}>
+        <Press weight="small" className="bring-leave" onClick={leave}>
           Leave it
         </Press>
       </header>

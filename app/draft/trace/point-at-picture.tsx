@@ -3,14 +3,13 @@
 import { useMemo, useState } from "react";
 import { useStore } from "zustand";
 import { Press } from "@/app/_parts/press";
-import { ZoomPresses } from "@/app/_photo/photo-pane";
 import type { WorkerDesk } from "@/app/_photo/worker-desk";
 import { PLACES, type Pointing, pointedPair } from "@/lib/draft/bring/pointing/pointing";
 import { sayTrace } from "@/lib/draft/bring/trace/say-trace";
 import { pixelsToPlan, traceFrame } from "@/lib/draft/bring/trace/trace-frame";
 import { typedLength } from "@/lib/draft/snapping/typed-point";
 import type { LengthUnits } from "@/lib/measure/length";
-import { layBoard, toBoard, toSheet } from "../bring/board";
+import { layBoard, toSheet } from "../bring/board";
 import { BringSheet } from "../bring/bring-sheet";
 import { PointingSteps } from "../bring/pointing-steps";
 import { createPointing, type PointingStore } from "../bring/pointing-store";
@@ -34,33 +33,30 @@ export function PointAtPicture({ picture, worker, onStraighten }: Props) {
   const board = useMemo(() => layBoard({ least: [0, 0], most: [width, height] }), [width, height]);
   const [pointing] = useState(() => pointedAs(from));
   const address = useAddress(picture.picture);
-  const held = () => {
-    const at = pointing.getState().held?.at;
-    return at ? toBoard(board, at) : null;
-  };
   const [left, top] = toSheet(board, [0, height]);
   const [right, bottom] = toSheet(board, [width, 0]);
   return (
     <BringSheet board={board}>
       <div className="draft-sheet bring-sheet trace-sheet ruled">
-        <div className="bring-drawing">
-          <PointingSurface pointing={pointing} board={board} catching={null} label="The photograph of the plan">
-            {address && (
-              <image
-                href={address}
-                x={left}
-                y={top}
-                width={right - left}
-                height={bottom - top}
-                preserveAspectRatio="none"
-                className="trace-photo"
-              />
-            )}
-          </PointingSurface>
-          <div className="draft-row">
-            <ZoomPresses plane="plan" about={held} />
-          </div>
-        </div>
+        <PointingSurface
+          pointing={pointing}
+          board={board}
+          catching={null}
+          label="The photograph of the plan"
+          whenAll="All six places are set. Write how long the known length is, and see what follows."
+        >
+          {address && (
+            <image
+              href={address}
+              x={left}
+              y={top}
+              width={right - left}
+              height={bottom - top}
+              preserveAspectRatio="none"
+              className="trace-photo"
+            />
+          )}
+        </PointingSurface>
         <div className="draft-content bring-side">
           <PointingSteps pointing={pointing} units={units} />
           <WhatFollows picture={picture} worker={worker} pointing={pointing} units={units} depth={stage.depth} />
