@@ -8,6 +8,7 @@ import { magnify } from "@/app/_sheet/magnify";
 import { Pane } from "@/app/_sheet/pane";
 import { viewOfPane } from "@/app/_sheet/pane-state";
 import { useSheet } from "@/app/_sheet/sheet-context";
+import type { Thing } from "@/lib/draft/draft";
 import { indexThings } from "@/lib/draft/snapping/thing-at";
 import { withRun } from "./aim-at";
 import { chosenLines } from "./chosen-lines";
@@ -135,10 +136,13 @@ export const Layers = memo(function Layers({ layers, scaleRatio }: LayersProps) 
   ));
 });
 
+const NOTHING: readonly Thing[] = [];
+
 /** What is chosen lies on a broad soft stroke. */
 function Chosen() {
   const { scaleRatio } = useSheet();
-  const chosen = useDesk((desk) => desk.chosen);
+  // The points of the exercise are looked at alone.
+  const chosen = useDesk((desk) => (isMarking(desk) ? NOTHING : desk.chosen));
   const exercise = useExercise();
   const list = useMemo(() => chosenLines(chosen, { ...exercise, scaleRatio }), [chosen, exercise, scaleRatio]);
   return (

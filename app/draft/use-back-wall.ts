@@ -12,7 +12,7 @@ import { useDeskStore } from "./draft-context";
 import { isMarking, useMarkPointing } from "./marks/use-mark-pointing";
 
 /** How near a point must be pressed, pixels. */
-const POINT_PX = { mouse: 11, touch: 22 } as const;
+const POINT_PX = { mouse: 12, touch: 22 } as const;
 /** A press that moves no more than this is no push, pixels. */
 const STILL_PX = 4;
 /** How near the line of the back wall's foot must be pressed, pixels. */

@@ -12,7 +12,7 @@ import { aimAt, sayAim, type Under } from "./aim-at";
 import { useDeskStore } from "./draft-context";
 import { editOfDrag } from "./drag";
 import { withThing } from "./follow-chosen";
-import { grippedThing, handleAt, pullHandle } from "./grips/grip";
+import { grippedThing, handleAt, isQuiet, pullHandle } from "./grips/grip";
 import { isSameThing } from "./hand";
 import { isMarking, useMarkPointing } from "./marks/use-mark-pointing";
 
@@ -21,6 +21,8 @@ const REACH_PX = { mouse: 9, pen: 11, touch: 20 } as const;
 /** How near a line must be to catch the pencil, pixels; and never more than so many steps of the grid, so that fine steps can be pointed at. */
 const CATCH_PX = { mouse: 8, pen: 8, touch: 12 } as const;
 const CATCH_STEPS = 1.5;
+/** A point of the exercise is pressed from somewhat farther: it is all that can be pressed then. */
+const OF_POINTS = 4 / 3;
 /** A press that moves no more than this is no drag, pixels. */
 const STILL_PX = 4;
 
@@ -88,7 +90,7 @@ export function usePlanPointer(under: Under) {
       hold.current = { kind: "paper", px, pointer: event.pointerId, last: px, moved: false };
       return;
     }
-    const gripped = grippedThing(desk);
+    const gripped = isQuiet(desk) ? null : grippedThing(desk);
     const handle = gripped && handleAt(desk.history.draft.exercise.plan, gripped, at, reach);
     if (gripped && handle) {
       const held: Hold = { kind: "handle", thing: gripped, handle, from: at, px };
@@ -168,12 +170,15 @@ export function usePlanPointer(under: Under) {
     }
     if (held.moved) return;
     if (isMarking(desk)) {
-      marks.press(at, reach);
+      marks.press(at, reach * OF_POINTS);
       return;
     }
     const several = event.shiftKey || event.ctrlKey || event.metaKey;
-    if (held.kind === "thing") desk.choose(several ? withThing(desk.chosen, held.thing) : [held.thing]);
-    else if (!several) desk.choose([]);
+    if (held.kind === "thing") {
+      desk.choose(several ? withThing(desk.chosen, held.thing) : [held.thing]);
+      // What can be changed of it stands first beside the drawing.
+      document.querySelector(".draft-content")?.scrollTo?.({ top: 0 });
+    } else if (!several) desk.choose([]);
   };
   /** The gesture was something else: everything is as it was before. */
   const letGo = () => {

@@ -22,6 +22,11 @@ export function grippedThing({ hand, chosen }: Pick<Desk, "hand" | "chosen">): T
   return hand.kind === "choose" && only && chosen.length === 1 ? only : null;
 }
 
+/** Whether what is chosen gives way on the plan: to the points of the exercise, or to what a seat sees. */
+export function isQuiet({ drawer, sight }: Pick<Desk, "drawer" | "sight">): boolean {
+  return drawer === "exercise" || (drawer === "notes" && sight !== null);
+}
+
 /** The handle of a thing by name; null where it has none such. */
 export function handleNamed(plan: Plan, thing: Thing, name: HandleName | null): Handle | null {
   return handlesOf(plan, thing).find((handle) => nameOfHandle(handle) === name) ?? null;

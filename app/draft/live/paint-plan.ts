@@ -4,7 +4,7 @@ import { openingJambs, wallLine } from "@/lib/plan/wall-line";
 import type { PlanPoint } from "@/lib/stage/frame";
 import { chosenDimensions, chosenLines } from "../chosen-lines";
 import { type Desk, shownDraft } from "../desk";
-import { grippedThing } from "../grips/grip";
+import { grippedThing, isQuiet } from "../grips/grip";
 import type { Layering } from "../layering";
 import { liveLines } from "../live-lines";
 import type { LivePaper } from "./live-paper";
@@ -20,7 +20,10 @@ export function paintPlan(paper: LivePaper, desk: Desk, { tried }: Layering): vo
     paintList(paper, chosenLines(chosen, sheet), "lit");
     for (const { list } of tried(trying.exercise).moving) paintList(paper, list);
   }
-  paintList(paper, hand.kind === "choose" ? chosenDimensions(chosen, sheet) : liveLines(hand, aim, sheet));
+  paintList(
+    paper,
+    hand.kind === "choose" ? chosenDimensions(isQuiet(desk) ? [] : chosen, sheet) : liveLines(hand, aim, sheet),
+  );
   const thing = trying ? grippedThing(desk) : null;
   for (const handle of thing ? handlesOf(exercise.plan, thing) : [])
     paintGrip(paper, handle, nameOfHandle(handle) === desk.grip);

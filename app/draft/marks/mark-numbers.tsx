@@ -32,7 +32,7 @@ const RANK = { free: 0, given: 1, asked: 2 } as const;
 
 function Sign({ place: { use, numbers, names } }: { readonly place: MarkPlace }) {
   if (use === "given") return <path d="M-4.5 -4.5H4.5V4.5H-4.5Z" className="mark-given" data-given={names[0]} />;
-  if (use === "free") return <circle r={4} className="mark-free" data-free={names[0]} />;
+  if (use === "free") return <circle r={2.5} className="mark-free" data-free={names[0]} />;
   return (
     <>
       <circle r={3.5} className="mark-asked" />

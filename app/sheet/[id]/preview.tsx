@@ -74,7 +74,7 @@ function PreviewPage({
           alt={`${label}, as it is printed`}
           width={width}
           height={height}
-          loading="lazy"
+          loading={text === null ? "lazy" : "eager"}
           onError={() => setFailed(address)}
         />
       )}

@@ -34,11 +34,11 @@ function Desk({ exercise, text, id }: Own) {
           Plasterline
         </Link>
         <Link href="/draft" className="plain-link" prefetch={false}>
-          To the drafting desk
+          Drafting desk
         </Link>
         {id !== null && (
           <Link href={keptAddress("/practise/draft", id)} className="plain-link" prefetch={false}>
-            Practise it on screen
+            Practise it
           </Link>
         )}
         <LookDisclosure />
