@@ -151,7 +151,7 @@ test("a teacher keeps a plan, opens it on another computer, and where both chang
   await button(teacher, "Make the class").click();
   await teacher.locator(".class-code").waitFor();
   await teacher.goto(`${server.address}/class/plans`);
-  await expect(teacher.getByText("There is none yet.")).toBeVisible();
+  await expect(teacher.getByText("There is none in it just now.")).toBeVisible();
 
   await openDesk(teacher);
   await drawWalls(teacher);
@@ -208,10 +208,34 @@ test("a teacher keeps a plan, opens it on another computer, and where both chang
   await deskOpened(home);
   await expect(home.getByRole("heading", { level: 1 })).toHaveText("The ferry house, at school");
 
+  // Where it has changed here as well, whoever opens it says which, and the other one stays.
+  await retitle(home, "The ferry house, late at home");
+  await openFold(teacher);
+  await retitle(teacher, "The ferry house in the morning");
+  await openFold(teacher);
+  await button(teacher, "Keep the changes in your library").click();
+  await expect(inLibrary(teacher)).toContainText("It is in your library as it is here");
+  await home.goto(`${server.address}/class/plans`);
+  await link(home, "Open in Draft").click();
+  await expect(home.getByText("This plan has changed in two places")).toBeVisible();
+  await expectSound(home, "either");
+  await button(home, "Open the one in the library").click();
+  await deskOpened(home);
+  await expect(home.getByRole("heading", { level: 1 })).toHaveText("The ferry house in the morning");
+  await openFold(home);
+  await button(home, "The ferry house, late at home").click();
+  await expect(home.getByRole("heading", { level: 1 })).toHaveText("The ferry house, late at home");
+  await expect(inLibrary(home)).toContainText("Your library has a newer one");
+
   await teacher.goto(`${server.address}/class/plans`);
-  await link(teacher, "The ferry house, at school").click();
+  await link(teacher, "The ferry house in the morning").click();
   await teacher.getByRole("heading", { name: "Earlier versions" }).waitFor();
-  expect(await kept(teacher)).toEqual(["The ferry house", "The ferry house, at home", "The ferry house, at school"]);
+  expect(await kept(teacher)).toEqual([
+    "The ferry house",
+    "The ferry house in the morning",
+    "The ferry house, at home",
+    "The ferry house, at school",
+  ]);
   await expectSound(teacher, "plan");
   await home.context().close();
 });
@@ -257,7 +281,7 @@ test("a colleague takes a copy by the link and changes it; the owner's stays, an
   await colleague.locator("form button[type=submit]").click();
   await colleague.getByRole("heading", { name: "Your classes" }).waitFor();
   await button(colleague, "Sign out").click();
-  await colleague.getByRole("heading", { name: "Teachers" }).waitFor();
+  await button(colleague, "Sign in").waitFor();
   // Signed out, the link waits for the sign-in and then shows the plan.
   await colleague.goto(`${server.address}${sharedLink}`);
   await signIn(colleague, COLLEAGUE);
@@ -352,7 +376,7 @@ test("a plan from the desk is set without being kept first, and one thrown away 
   await button(teacher, "Throw “The ferry house” away").click();
   await button(teacher, "Erase The ferry house for good").click();
   await button(teacher, "Really erase The ferry house for good").click();
-  await expect(teacher.getByText("There is none yet.")).toBeVisible();
+  await expect(teacher.getByText("There is none in it just now.")).toBeVisible();
 
   // In the browser it is still there, and can be kept anew.
   await openDesk(teacher);

@@ -23,8 +23,8 @@ export default async function PlansPage() {
       <Part id="plans" title="In your library" note={`Kept on this server, for you alone. ${LIMITS_IN_WORDS}`}>
         {plans.length === 0 && (
           <p>
-            There is none yet. Draw one on the drafting desk; under Plans, at the top of its page, you keep it in your
-            library.
+            There is none in it just now. Draw one on the drafting desk; under Plans, at the top of its page, you keep
+            it in your library.
           </p>
         )}
         <ul>

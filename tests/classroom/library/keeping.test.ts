@@ -1,5 +1,6 @@
 import { randomUUID } from "node:crypto";
 import { expect, it } from "vitest";
+import { countKeeping } from "@/lib/classroom/library/count-keeping";
 import { goBack } from "@/lib/classroom/library/go-back";
 import { keepPlan } from "@/lib/classroom/library/keep-plan";
 import { MOST_BYTES, MOST_PLANS, MOST_VERSIONS } from "@/lib/classroom/library/library-limits";
@@ -137,6 +138,18 @@ onBothEngines("a teacher's library", ({ newStore }) => {
     expect(last.find(({ ok }) => !ok)).toMatchObject({ reason: "no-room" });
     // Another teacher's library has its own room.
     expect(await keep(store, bo, "Mine")).toMatchObject({ kept: "plan" });
+  });
+
+  it("is not kept in more often than anyone draws", async () => {
+    const store = await newStore();
+    const { ida, bo } = await twoTeachers(store);
+    const answers = [];
+    for (let i = 0; i < 301; i++) answers.push(await countKeeping(store, ida, AT("10:00")));
+    expect(answers.slice(0, 300).every((answer) => answer === null)).toBe(true);
+    expect(answers[300]).toMatchObject({ ok: false, reason: "too-many" });
+    expect(answers[300]?.sentence).toMatch(/^You kept plans very often just now\. Wait 15 minutes/);
+    expect(await countKeeping(store, bo, AT("10:00"))).toBeNull();
+    expect(await countKeeping(store, ida, AT("10:15"))).toBeNull();
   });
 
   it("is full by its size as well", async () => {
