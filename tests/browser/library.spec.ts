@@ -140,7 +140,7 @@ let teacher: Page;
 test("a teacher keeps a plan, opens it on another computer, and where both change it nothing is lost", async ({
   browser,
 }) => {
-  test.setTimeout(180_000);
+  test.setTimeout(300_000);
   teacher = await openBrowser(browser);
   await teacher.goto(`${server.address}/class`);
   await teacher.getByLabel("Your name").fill(TEACHER.name);
@@ -257,7 +257,7 @@ test("without the network a plan is still kept in the browser, and says so", asy
 test("a colleague takes a copy by the link and changes it; the owner's stays, and the link can be ended", async ({
   browser,
 }) => {
-  test.setTimeout(180_000);
+  test.setTimeout(300_000);
   await teacher.goto(`${server.address}/class/plans`);
   await link(teacher, "The ferry house by night").click();
   await button(teacher, "Make a link").click();
@@ -314,7 +314,7 @@ test("a colleague takes a copy by the link and changes it; the owner's stays, an
 });
 
 test("a plan of the library is set as homework, and a student solves its first mark", async ({ browser }) => {
-  test.setTimeout(180_000);
+  test.setTimeout(300_000);
   await teacher.goto(`${server.address}/class`);
   await link(teacher, "First year, Thursday").click();
   const code = (await teacher.locator(".class-code").textContent()) ?? "";
