@@ -1,5 +1,8 @@
+import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import type { Page } from "@playwright/test";
+import { sendPlan } from "../draft/send/send-plan";
+import { readExercise } from "../exercise/read-exercise";
 import type { Screen } from "./photograph-screens";
 
 /** A set with something of everything on it. */
@@ -15,6 +18,8 @@ export const DRAFT_SCREENS: readonly Screen[] = [
   { name: "draft-4-things", show: chooseWall },
   { name: "draft-5-notes", show: lookFromSeat },
   { name: "draft-6-exercise", show: (page) => openDrawer(page, "Make it an exercise") },
+  { name: "draft-7-bring", show: (page) => bringDrawing(page) },
+  { name: "draft-8-comes-out", show: takeLines },
 ];
 
 async function openTable(page: Page): Promise<void> {
@@ -40,5 +45,24 @@ async function chooseWall(page: Page): Promise<void> {
 async function lookFromSeat(page: Page): Promise<void> {
   await openDrawer(page, "Notes");
   await page.getByLabel("Seen from").selectOption({ index: 1 });
+  await page.waitForTimeout(AT_REST_MS);
+}
+
+/** The same set as another program would send it. */
+async function bringDrawing(page: Page): Promise<void> {
+  const reading = readExercise(await readFile(PLAN, "utf8"));
+  if (!reading.ok) throw new Error("The set cannot be read.");
+  await page.goto("/draft/bring");
+  await page.waitForLoadState("networkidle");
+  const file = { name: "kitchen.dxf", mimeType: "image/vnd.dxf", buffer: Buffer.from(sendPlan(reading.exercise)) };
+  await page.locator("input[type=file]").setInputFiles(file);
+  await page.locator("#brought-drawing[transform]").waitFor();
+}
+
+async function takeLines(page: Page): Promise<void> {
+  await bringDrawing(page);
+  await page.getByRole("button", { name: "Take it as the centre line" }).click();
+  await page.getByRole("button", { name: "Take it as the plaster line" }).click();
+  await page.locator(".bring-out[data-state=out]").waitFor();
   await page.waitForTimeout(AT_REST_MS);
 }
