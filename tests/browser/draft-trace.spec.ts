@@ -1,5 +1,6 @@
 import AxeBuilder from "@axe-core/playwright";
 import { expect, type Page, test } from "@playwright/test";
+import PDFDocument from "pdfkit";
 import { readDraft } from "@/lib/draft/read-draft";
 import {
   CENTRE_LINE,
@@ -253,3 +254,81 @@ for (const colorScheme of ["light", "dark"] as const)
     await expectTrueLengths(page, scaleOff);
     await context.close();
   });
+
+test("a page of a scan is traced, and what cannot be read is said in a sentence", async ({ page }) => {
+  await openDesk(page);
+  await button(page, "Lay a photograph under the plan").click();
+  const file = page.locator(".trace-board input[type=file]");
+  await file.setInputFiles({
+    name: "plan.txt",
+    mimeType: "text/plain",
+    buffer: Buffer.from("A ground plan, in words."),
+  });
+  await expect(page.getByRole("alert").filter({ hasText: "The file is not a picture." })).toContainText(
+    "What is on your desk is as it was.",
+  );
+  await file.setInputFiles({ name: "scan.pdf", mimeType: "application/pdf", buffer: await scanOfPages() });
+  await page.getByLabel(/The scan has 2 pages/).selectOption("2");
+  await button(page, "Open that page").click();
+  const photo = page.locator("image.trace-photo");
+  await photo.waitFor();
+  // The second page lies across, as no first one does.
+  const box = await photo.boundingBox();
+  expect((box?.width ?? 0) / (box?.height ?? 1)).toBeCloseTo(792 / 612, 1);
+});
+
+/** A scan of two Letter pages, the second across. */
+function scanOfPages(): Promise<Buffer> {
+  const scan = new PDFDocument({ size: "LETTER" });
+  scan.rect(72, 72, 400, 600).stroke();
+  scan.addPage({ size: "LETTER", layout: "landscape" });
+  scan.rect(72, 72, 600, 400).stroke();
+  const parts: Buffer[] = [];
+  return new Promise((done) => {
+    scan.on("data", (part: Buffer) => parts.push(part));
+    scan.on("end", () => done(Buffer.concat(parts)));
+    scan.end();
+  });
+}
+
+test("a browser that does not keep the photograph says so, and it can be traced all the same", async ({ page }) => {
+  await page.addInitScript(() => {
+    IDBFactory.prototype.open = () => {
+      throw new Error("Nothing is kept here.");
+    };
+  });
+  await openDesk(page);
+  await choosePhotograph(page, straight);
+  await pointAtAll(page, straight, byMouse);
+  await button(page, "Lay it under the plan").click();
+  await page.locator("image.trace-under").waitFor();
+  await expect(page.getByText("This browser does not keep the photograph")).toBeVisible();
+});
+
+test("a photograph is laid by keys alone", async ({ page }) => {
+  await openDesk(page);
+  await choosePhotograph(page, straight);
+  await page.getByRole("application", { name: /^The photograph of the plan/ }).focus();
+  const ways: readonly (readonly string[])[] = [
+    ["ArrowDown", "ArrowDown", "ArrowDown", "ArrowDown"],
+    ["ArrowUp", "ArrowUp", "ArrowUp", "ArrowUp"],
+    ["ArrowDown", "ArrowDown", "ArrowDown", "ArrowLeft", "ArrowLeft", "ArrowLeft"],
+    ["ArrowDown", "ArrowDown", "ArrowDown", "ArrowRight", "ArrowRight", "ArrowRight"],
+    ["ArrowLeft", "ArrowLeft", "ArrowLeft", "ArrowLeft"],
+    ["ArrowRight", "ArrowRight", "ArrowRight", "ArrowRight"],
+  ];
+  for (const way of ways) {
+    for (const key of way) await page.keyboard.press(`Shift+${key}`);
+    await page.keyboard.press("Enter");
+  }
+  // Something set by a slip is taken back, and set again.
+  await page.keyboard.press("Backspace");
+  for (const key of ways[5] ?? []) await page.keyboard.press(`Shift+${key}`);
+  await page.keyboard.press("Enter");
+  await page.getByLabel("How long that is").fill("20'");
+  await expect(page.locator(".trace-follows")).toContainText("The two lines are square to each other.");
+  await button(page, "Lay it under the plan").focus();
+  await page.keyboard.press("Enter");
+  await page.locator("image.trace-under").waitFor();
+  await expect(page.locator(".draft-plan .draft-keys")).toBeFocused();
+});

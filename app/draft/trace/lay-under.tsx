@@ -48,7 +48,7 @@ export function LayUnder({ laying }: { readonly laying: "new" | "again" }) {
     <div role="dialog" aria-modal="true" aria-labelledby="trace-head" className="draft-board bring-board trace-board">
       <header className="draft-edge">
         <h1 id="trace-head" ref={head} tabIndex={-1} className="draft-title">
-          {now.at === "straightening" ? "Straighten the photograph" : "Lay a photograph under the plan"}
+          {now.at === "straightening" ? "Straighten the photograph" : "Trace a photograph"}
         </h1>
         <Press weight="small" className="bring-leave" onClick={leave}>
           Leave it

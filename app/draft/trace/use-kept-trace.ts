@@ -6,7 +6,7 @@ import type { Shelved } from "../use-kept-plan";
 import { useTraceStore } from "./trace-context";
 import { forgetOtherTraces, forgetTrace, keepTrace, keptTrace } from "./trace-shelf";
 
-/** So long after the last change the photograph is kept, milliseconds. */
+/** So long after its strength last changed the photograph is kept, milliseconds. */
 const REST_MS = 400;
 
 /** The photograph is kept beside its plan: it comes back with it, and goes when the plan is thrown away. */
@@ -53,7 +53,8 @@ export function useKeptTrace({ state, opened, plans, keepNow }: Shelved): void {
     const stop = store.subscribe((now, before) => {
       if (fetching || now.trace === before.trace) return;
       clearTimeout(later);
-      later = setTimeout(flush, REST_MS);
+      // Only what may be dragged waits for its rest.
+      later = setTimeout(flush, now.trace?.lines === before.trace?.lines ? REST_MS : 0);
     });
     window.addEventListener("pagehide", flush);
     document.addEventListener("visibilitychange", flush);
