@@ -43,12 +43,13 @@ function doorway(): Draft {
 function open(draft: Draft) {
   const apply = vi.fn(() => null);
   const show = vi.fn();
-  render(
+  const lay = vi.fn();
+  const { unmount } = render(
     <DeskContext value={createDesk("ft-in")}>
-      <SightlinesSection draft={draft} apply={apply} show={show} lay={() => {}} />
+      <SightlinesSection draft={draft} apply={apply} show={show} lay={lay} />
     </DeskContext>,
   );
-  return { apply, show };
+  return { apply, show, lay, unmount };
 }
 
 it("says nothing until a seat is chosen, then draws and tells what it sees", async () => {
@@ -58,6 +59,24 @@ it("says nothing until a seat is chosen, then draws and tells what it sees", asy
   const drawing = await screen.findByRole("img");
   expect(drawing.querySelectorAll("[data-stroke^='sight.through.W1.passage']").length).toBeGreaterThan(1);
   expect(screen.getByText("Through the passage in W1 they see offstage: nothing backs it.")).toBeInTheDocument();
+});
+
+it("lays what the seat sees over the plan, and takes it off with the seat and with its drawer", async () => {
+  const { lay, unmount } = open(doorway());
+  await userEvent.selectOptions(screen.getByLabelText("Seen from"), "end of the first row, house left");
+  await screen.findByRole("img");
+  expect(lay).toHaveBeenLastCalledWith(
+    expect.objectContaining({ seat: expect.objectContaining({ id: "first-left" }) }),
+  );
+  await userEvent.selectOptions(screen.getByLabelText("Seen from"), "no seat");
+  expect(lay).toHaveBeenLastCalledWith(null);
+  await userEvent.selectOptions(screen.getByLabelText("Seen from"), "end of the last row, house right");
+  await screen.findByRole("img");
+  expect(lay).toHaveBeenLastCalledWith(
+    expect.objectContaining({ seat: expect.objectContaining({ id: "last-right" }) }),
+  );
+  unmount();
+  expect(lay).toHaveBeenLastCalledWith(null);
 });
 
 it("shows what a remark speaks of, and puts the backing there", async () => {
