@@ -26,7 +26,7 @@ function pictureLayerName(list: List, id: string): string {
 }
 
 /** The names of the picture's layers by the ids of the things that are drawn in them. */
-function pictureLayerNames(plan: Plan): ReadonlyMap<string, string> {
+export function pictureLayerNames(plan: Plan): ReadonlyMap<string, string> {
   return new Map(LISTS.flatMap((list) => plan[list].map(({ id }) => [id, pictureLayerName(list, id)] as const)));
 }
 

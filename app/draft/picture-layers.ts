@@ -26,6 +26,16 @@ export function frameLayer({ stage, viewer, units, scaleRatio }: Omit<Drawn, "pl
   );
 }
 
+/** Of the empty picture, the lines of the stage that a set may hide: as the eye sees them they come with the set. */
+const BEHIND_SET = /^picture\.stage\.(side|ceiling|back-wall|floor\.centre-line)/;
+
+/** The empty picture without what a set may hide. */
+export function frameBeforeSet(drawn: Omit<Drawn, "plan">, remember: Remember): Layer {
+  const { key, list } = frameLayer(drawn, remember);
+  const before = remember(`${key}.before-set`, [list], () => list.filter(({ id }) => !BEHIND_SET.test(id)));
+  return { key, list: before.list };
+}
+
 /** The set's lines in the picture, thing by thing, so that only what changed is drawn anew. */
 export function pictureLayers(
   { plan, stage, viewer }: Pick<Drawn, "plan" | "stage" | "viewer">,

@@ -1,6 +1,6 @@
 "use client";
 
-import { type KeyboardEvent, useCallback, useId, useMemo } from "react";
+import { type KeyboardEvent, useCallback, useId, useMemo, useState } from "react";
 import { Pane } from "@/app/_sheet/pane";
 import { ZOOM_STEP } from "@/app/_sheet/pane-state";
 import { useSheet } from "@/app/_sheet/sheet-context";
@@ -16,9 +16,10 @@ import { paintPicture } from "./live/paint-picture";
 import { createPictureChange, SET } from "./live/picture-change";
 import { MarkNumbers } from "./marks/mark-numbers";
 import { isMarking, useMarkPointing } from "./marks/use-mark-pointing";
-import { frameLayer, pictureLayers } from "./picture-layers";
+import { frameBeforeSet, frameLayer, pictureLayers } from "./picture-layers";
 import { Layers } from "./plan-pane";
 import type { Remember } from "./remember";
+import { useSeenPicture } from "./seen/use-seen-picture";
 import type { Drawn } from "./touched";
 import { useBackWall } from "./use-back-wall";
 import { useLayers } from "./use-layers";
@@ -38,6 +39,8 @@ const BACK_WALL = "back-wall";
 const ALL: ReadonlySet<string> = new Set([SET, FRAME, BACK_WALL]);
 
 const drawFrame = (exercise: Drawn, remember: Remember) => [frameLayer(exercise, remember)];
+const drawBeforeSet = (exercise: Drawn, remember: Remember) => [frameBeforeSet(exercise, remember)];
+const drawNothing = () => [];
 
 /** The picture, which follows the plan as it is drawn. The back wall's foot can be taken hold of in it. */
 export function PicturePane() {
@@ -45,8 +48,14 @@ export function PicturePane() {
   const store = useDeskStore();
   const exercise = useExercise();
   const rest = useMemo(() => ({ ...exercise, scaleRatio }), [exercise, scaleRatio]);
-  const frame = useLayers(drawFrame, rest);
-  const set = useLayers(pictureLayers, rest);
+  const [asSeen, setAsSeen] = useState(true);
+  const seen = useSeenPicture(asSeen, exercise);
+  const through = !asSeen || seen.kind === "cannot";
+  const frame = useLayers(through || seen.kind === "none" ? drawFrame : drawBeforeSet, rest);
+  const set = useLayers(through ? pictureLayers : drawNothing, rest);
+  /** The set whose picture lies there. Until that of the set as it is now has been worked out, what changed is painted over it. */
+  const drawn = through ? exercise : seen.kind === "seen" ? seen.of : null;
+  const layers = through ? set.still : seen.kind === "seen" ? seen.layers : set.still;
   const change = useMemo(() => createPictureChange(), []);
   const hide = useMemo(() => createHideLayers(() => document.getElementById(DRAWING_ID)), []);
   const paint = useCallback(
@@ -54,11 +63,11 @@ export function PicturePane() {
       const desk = store.getState();
       const now = shownDraft(desk).exercise;
       const otherView = now.stage !== exercise.stage || now.viewer !== exercise.viewer;
-      const changed = change(otherView ? null : exercise, now);
+      const changed = change(otherView ? null : drawn, now);
       hide(otherView ? ALL : changed.gone);
       paintPicture(paper, desk, changed);
     },
-    [store, change, hide, exercise],
+    [store, change, hide, exercise, drawn],
   );
   const { svg, letGo, step } = useBackWall();
   const marks = useMarkPointing("picture");
@@ -80,36 +89,44 @@ export function PicturePane() {
     }
   };
   return (
-    <div
-      className="draft-keys"
-      role="application"
-      // biome-ignore lint/a11y/noNoninteractiveTabindex: a drawing surface worked by keys is an application region
-      tabIndex={0}
-      aria-label={marking ? MARKING_LABEL : LABEL}
-      onKeyDown={onKeyDown}
-    >
-      <Pane
-        plane="picture"
-        drawingId={DRAWING_ID}
-        aria-hidden="true"
-        onSecondFinger={letGo}
-        {...svg}
-        live={<MarkNumbers plane="picture" />}
-        over={<LiveCanvas plane="picture" paint={paint} />}
+    <>
+      <div
+        className="draft-keys"
+        role="application"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: a drawing surface worked by keys is an application region
+        tabIndex={0}
+        aria-label={marking ? MARKING_LABEL : LABEL}
+        onKeyDown={onKeyDown}
       >
-        <clipPath id={opening}>
-          <rect x={left} y={top} width={right - left} height={foot - top} />
-        </clipPath>
-        <Layers layers={frame.still} scaleRatio={scaleRatio} />
-        <g clipPath={`url(#${opening})`}>
-          <g data-layer={SET}>
-            <Layers layers={set.still} scaleRatio={scaleRatio} />
+        <Pane
+          plane="picture"
+          drawingId={DRAWING_ID}
+          aria-hidden="true"
+          onSecondFinger={letGo}
+          {...svg}
+          live={<MarkNumbers plane="picture" />}
+          over={<LiveCanvas plane="picture" paint={paint} />}
+        >
+          <clipPath id={opening}>
+            <rect x={left} y={top} width={right - left} height={foot - top} />
+          </clipPath>
+          <Layers layers={frame.still} scaleRatio={scaleRatio} />
+          <g clipPath={`url(#${opening})`}>
+            <g data-layer={SET}>
+              <Layers layers={layers} scaleRatio={scaleRatio} />
+            </g>
           </g>
-        </g>
-        <g data-layer={BACK_WALL}>
-          {!marking && <BackWallLine stage={stage} viewer={viewer} scaleRatio={scaleRatio} />}
-        </g>
-      </Pane>
-    </div>
+          <g data-layer={BACK_WALL}>
+            {!marking && <BackWallLine stage={stage} viewer={viewer} scaleRatio={scaleRatio} />}
+          </g>
+        </Pane>
+      </div>
+      {seen.kind !== "cannot" && (
+        <label className="draft-through">
+          <input type="checkbox" checked={!asSeen} onChange={() => setAsSeen(!asSeen)} />
+          See through the set
+        </label>
+      )}
+    </>
   );
 }
