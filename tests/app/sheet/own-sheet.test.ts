@@ -31,6 +31,21 @@ describe("the sheet of an exercise that is in no course", () => {
     ).toBe("%PDF-");
   });
 
+  it("has the pages of a set with its keys, each by its number, for a preview", async () => {
+    const page = (n: number) => ask(`view=sheet&format=svg&paper=letter&copies=2&key=points&page=${n}`, { text: TEXT });
+    expect(await (await page(2)).text()).toMatch(/<title>[^<]*2<\/title>/);
+    expect(await (await page(3)).text()).toMatch(/<title>Answer key/);
+    const past = await page(9);
+    expect(past.status).toBe(400);
+    expect(await past.text()).toBe("It has 3 pages, and no page 9.");
+  });
+
+  it("can be a set for a class, each with an exercise of its own like this one", async () => {
+    const answer = await ask("view=sheet&format=svg&paper=letter&copies=2&seed=5&page=2", { text: TEXT });
+    expect(answer.status).toBe(200);
+    expect(answer.headers.get("content-disposition")).toContain("class-set-of-2");
+  });
+
   it.each([
     ["view=plan", { text: "{" }, "http://here", 400, /cannot be drawn/],
     ["view=plan", {}, "http://here", 400, /No exercise was sent/],
