@@ -14,7 +14,7 @@ import { type Choices, keepChoices, keptChoices, USUAL } from "./choices";
 import { NumberField } from "./number-field";
 import { FORMATS, fileAddress, KEYS, mostCopies, type Order, VIEWS } from "./order";
 import { Preview } from "./preview";
-import type { SheetScales } from "./sheet-scales";
+import type { SheetScale, SheetScales } from "./sheet-scales";
 import { FOR_WORDS, FORMAT_WORDS, type For, KEY_WORDS, LINE_WORDS, PAPER_WORDS, VIEW_WORDS } from "./sheet-words";
 
 type Props = {
@@ -35,7 +35,7 @@ const SEED_MOST = 999_999;
 /** What to put on paper at the left, and how it will look at the right. The form works without a script as well. */
 export function SheetDesk({ exercise, asked, scales, firstSeed, text = null }: Props) {
   const { id, title, unit, level } = exercise;
-  const [choices, setChoices] = useState<Choices>(USUAL);
+  const [choices, setChoices] = useState<Choices>(() => onPaperThatFits(USUAL, scales));
   const [point, setPoint] = useState("");
   const [whom, setWhom] = useState<For>("one");
   const [copies, setCopies] = useState(USUAL_CLASS);
@@ -43,11 +43,11 @@ export function SheetDesk({ exercise, asked, scales, firstSeed, text = null }: P
   const [seed, setSeed] = useState(firstSeed ?? 1);
 
   useEffect(() => {
-    setChoices(keptChoices());
+    setChoices(onPaperThatFits(keptChoices(), scales));
     if (firstSeed !== null) return;
     const [bits = 0] = window.crypto.getRandomValues(new Uint32Array(1));
     setSeed(freshSeed(bits, null));
-  }, [firstSeed]);
+  }, [firstSeed, scales]);
 
   const change = (changed: Partial<Choices>) => {
     const next = { ...choices, ...changed };
@@ -60,6 +60,10 @@ export function SheetDesk({ exercise, asked, scales, firstSeed, text = null }: P
   };
   const { view, format, paper, key, line } = choices;
   const many = view === "sheet" && whom !== "one";
+  const set = many && whom === "set";
+  const laid = scales[paper];
+  // Variants for a class are other exercises, with sheets of their own.
+  const noSheet = view === "sheet" && !set && !laid.fits ? laid.say : null;
   const most = mostCopies({ key, seed: whom === "set" ? seed : null });
   const order: Partial<Order> = {
     view,
@@ -180,22 +184,28 @@ export function SheetDesk({ exercise, asked, scales, firstSeed, text = null }: P
         </div>
         {view === "sheet" && (
           <p className="printing-scale" aria-live="polite">
-            {many && whom === "set" ? "Each sheet says its own scale." : sayScale(scales[paper])} Print at 100 %, then
-            measure the bar at the foot.
+            {noSheet ??
+              `${set ? "Each sheet says its own scale." : sayScale(laid)} Print at 100 %, then measure the bar at the foot.`}
           </p>
         )}
-        <Press type="submit" weight="main">
+        <Press type="submit" weight="main" disabled={noSheet !== null}>
           Get the {(many ? "pdf" : format).toUpperCase()}
         </Press>
         {text !== null && <p role="status">{said}</p>}
       </form>
-      <Preview id={id} order={order} text={text} />
+      {noSheet === null && <Preview id={id} order={order} text={text} />}
     </div>
   );
 }
 
-function sayScale(scale: string | null): string {
-  return scale === null ? "This stage is too large for that paper." : `Drawn at ${scale}.`;
+/** What was chosen last, on the first paper that has room for this sheet where the one chosen has none. */
+function onPaperThatFits(kept: Choices, scales: SheetScales): Choices {
+  if (kept.view !== "sheet" || scales[kept.paper].fits) return kept;
+  return { ...kept, paper: PAPERS.find((paper) => scales[paper].fits) ?? kept.paper };
+}
+
+function sayScale(laid: SheetScale): string {
+  return laid.fits ? `Drawn at ${laid.scale}.` : "";
 }
 
 /** A number that is being typed may be none yet, or past its bounds. */

@@ -1,15 +1,20 @@
-import { layOutPracticeSheet } from "@/lib/drawing/practice-sheet/lay-out-practice-sheet";
+import { layOutPracticeSheet, whyNoPracticeSheet } from "@/lib/drawing/practice-sheet/lay-out-practice-sheet";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { printScale } from "@/lib/measure/scale";
 import { PAPERS, type Paper } from "@/lib/sheet/paper-size";
 
-/** The scale that the practice sheet has on each paper, as it is lettered; null where the stage is too large for it. */
-export type SheetScales = Readonly<Record<Paper, string | null>>;
+/** The scale that the practice sheet has on a paper, as it is lettered, or why it has none there. */
+export type SheetScale =
+  | { readonly fits: true; readonly scale: string }
+  | { readonly fits: false; readonly say: string };
+
+export type SheetScales = Readonly<Record<Paper, SheetScale>>;
 
 export function sheetScalesOf(exercise: Exercise): SheetScales {
-  const scales = PAPERS.map((paper): [Paper, string | null] => {
+  const scales = PAPERS.map((paper): [Paper, SheetScale] => {
     const sheet = layOutPracticeSheet(exercise, { paper });
-    return [paper, sheet && printScale(sheet.scale.written)];
+    if (sheet) return [paper, { fits: true, scale: printScale(sheet.scale.written) }];
+    return [paper, { fits: false, say: whyNoPracticeSheet(exercise, paper) ?? "" }];
   });
-  return Object.fromEntries(scales) as Record<Paper, string | null>;
+  return Object.fromEntries(scales) as Record<Paper, SheetScale>;
 }

@@ -29,11 +29,33 @@ export type PracticeSheetOptions = { readonly paper: Paper; readonly copy?: numb
 
 /**
  * The practice sheet of an exercise at the largest standard scale that its paper has room for. The picture's and the plan's
- * [0, 0] stand at `layout.picture.at` and `layout.plan.at`. Null for a stage too large for the paper at any scale.
+ * [0, 0] stand at `layout.picture.at` and `layout.plan.at`. Null where the paper has no room for it at any scale: see
+ * `whyNoPracticeSheet`.
  */
-export function layOutPracticeSheet(
+export function layOutPracticeSheet(exercise: Exercise, options: PracticeSheetOptions): PracticeSheet | null {
+  return layOut(exercise, options, (printed) => {
+    const asked = taskLines(printed);
+    return (widthMm) => layOutTasks(asked, widthMm).heightMm;
+  });
+}
+
+/**
+ * Why an exercise has no practice sheet on a paper, in a sentence: its stage is too large for it, or its drawings have room there
+ * but what is asked, line by line, has none beside them. Null where it has a sheet.
+ */
+export function whyNoPracticeSheet(exercise: Exercise, paper: Paper): string | null {
+  if (layOutPracticeSheet(exercise, { paper })) return null;
+  const { length } = exercise.task.marks;
+  return layOut(exercise, { paper }, () => () => 0)
+    ? `The ${length} points that are asked have no room beside the drawings on this paper. Take a larger one, or ask for fewer.`
+    : "This stage is too large for this paper at any scale.";
+}
+
+/** The sheet where the lines of what is asked are as high as `tasksOf` says for a width, both in millimetres. */
+function layOut(
   exercise: Exercise,
   { paper, copy = null }: PracticeSheetOptions,
+  tasksOf: (printed: Exercise) => (widthMm: number) => number,
 ): PracticeSheet | null {
   const chosen = chooseScale(exercise.units, (scale) => {
     if (isTooLarge(exercise, paper, scale)) return null;
@@ -41,12 +63,11 @@ export function layOutPracticeSheet(
     const { id, version } = exercise;
     const code = printSheetCode({ exercise: id, version, page: 1, paper, scale: scale.written, copy });
     const { ratio } = scale;
-    const asked = taskLines(printed);
     const layout = layOutSheet(paper, {
       picture: drawingNeeds(sheetPicture(printed).stage, ratio),
       plan: drawingNeeds(numberedPlan(printed), ratio),
       introHeight: (widthMm) => layOutParagraph("brief", exercise.brief, widthMm).heightMm,
-      tasksHeight: (widthMm) => layOutTasks(asked, widthMm).heightMm,
+      tasksHeight: tasksOf(printed),
       codeMm: codeSize(code),
     });
     return layout && { exercise: printed, layout, code };

@@ -2,15 +2,22 @@ import { render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it } from "vitest";
 import { SheetDesk } from "@/app/sheet/[id]/sheet-desk";
+import type { SheetScales } from "@/app/sheet/[id]/sheet-scales";
 
 const EXERCISE = { id: "raking-wall", title: "A raking wall", unit: "walls", level: 2 } as const;
 const ASKED = [
   { name: "A.foot", words: "The foot of A" },
   { name: "A.top", words: "The top of A" },
 ];
-const SCALES = { letter: "1:100", tabloid: "1:50", a4: "1:100", a3: null };
+const SCALES: SheetScales = {
+  letter: { fits: true, scale: "1:100" },
+  tabloid: { fits: true, scale: "1:50" },
+  a4: { fits: true, scale: "1:100" },
+  a3: { fits: false, say: "This stage is too large for this paper at any scale." },
+};
 
-const desk = () => render(<SheetDesk exercise={EXERCISE} asked={ASKED} scales={SCALES} firstSeed={48213} />);
+const desk = (scales = SCALES) =>
+  render(<SheetDesk exercise={EXERCISE} asked={ASKED} scales={scales} firstSeed={48213} />);
 const list = (name: string) => screen.getByRole("combobox", { name });
 const addresses = () =>
   within(screen.getByRole("region", { name: "Preview" }))
@@ -30,7 +37,18 @@ describe("the choices of a printed sheet", () => {
     expect(addresses()[0]).toContain("paper=tabloid");
     expect(screen.getByText(/Drawn at 1:50\./)).toBeInTheDocument();
     await userEvent.selectOptions(list("Paper"), "a3");
-    expect(screen.getByText(/too large for that paper/)).toBeInTheDocument();
+    expect(screen.getByText(/too large for this paper/)).toBeInTheDocument();
+    expect(screen.queryByRole("region", { name: "Preview" })).toBeNull();
+    expect(screen.getByRole("button", { name: "Get the PDF" })).toBeDisabled();
+    // A set for a class is of other exercises, whose sheets may fit.
+    await userEvent.selectOptions(list("For whom"), "set");
+    expect(screen.getByRole("button", { name: "Get the PDF" })).toBeEnabled();
+  });
+
+  it("begin with a paper that has room for the sheet", () => {
+    desk({ ...SCALES, letter: { fits: false, say: "No room." } });
+    expect(list("Paper")).toHaveValue("tabloid");
+    expect(addresses()[0]).toContain("paper=tabloid");
   });
 
   it("show every page of the key", async () => {

@@ -2,7 +2,7 @@ import { findExercise, readCourse } from "@/app/_parts/course/course";
 import { readOrder } from "../order";
 import { fileName } from "./file-name";
 import { makeFile } from "./make-file";
-import { pagesOf } from "./pages-of";
+import { pagesOf, whyNone } from "./pages-of";
 import { problemPage } from "./problem-page";
 
 type Context = { readonly params: Promise<{ readonly id: string }> };
@@ -29,8 +29,7 @@ export async function GET(request: Request, { params }: Context): Promise<Respon
   if (order.view === "construction" && order.point !== null && !exercise.task.marks.includes(order.point))
     return problemPage(400, "This file cannot be made", `The exercise asks for no point ${order.point}.`, back);
   const [first, ...more] = pagesOf(exercise, order);
-  if (!first)
-    return problemPage(400, "This file cannot be made", "The stage is too large for this paper at any scale.", back);
+  if (!first) return problemPage(400, "This file cannot be made", whyNone(exercise, order), back);
   const page = [first, ...more][order.page - 1];
   if (!page)
     return problemPage(

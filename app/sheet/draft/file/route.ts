@@ -1,7 +1,7 @@
 import { readOwnExercise, sentence } from "@/app/_server/read-own-exercise";
 import { fileName } from "../../[id]/file/file-name";
 import { makeFile } from "../../[id]/file/make-file";
-import { pagesOf } from "../../[id]/file/pages-of";
+import { pagesOf, whyNone } from "../../[id]/file/pages-of";
 import { readOrder } from "../../[id]/order";
 
 /** A sheet or a drawing of the exercise that is sent, as a file. Nothing of it is kept. */
@@ -15,7 +15,7 @@ export async function POST(request: Request): Promise<Response> {
   if (order.view === "construction" && order.point !== null && !exercise.task.marks.includes(order.point))
     return sentence(400, `The exercise asks for no point ${order.point}.`);
   const [first, ...more] = pagesOf(exercise, order);
-  if (!first) return sentence(400, "The stage is too large for this paper at any scale.");
+  if (!first) return sentence(400, whyNone(exercise, order));
   const page = [first, ...more][order.page - 1];
   if (!page) return sentence(400, `It has ${more.length + 1} pages, and no page ${order.page}.`);
   const { body, type } = await makeFile(order.format, [first, ...more], page, exercise.title);
