@@ -80,7 +80,7 @@ export function createDesk(units: LengthUnits): DeskStore {
           return;
         }
         const edited = applyEdit(withoutMarks(get().history.draft), change);
-        set(edited.ok ? { trying: edited.draft, trouble: "" } : { trouble: edited.say });
+        set(edited.ok ? { trying: edited.draft, moves: true, trouble: "" } : { trouble: edited.say });
       },
       undo: () => {
         const { history, done, undone, hand } = get();
@@ -117,8 +117,8 @@ export function createDesk(units: LengthUnits): DeskStore {
       showSight: (sight) => set({ sight }),
       setSpot: (spot) => set({ spot }),
       take: (hand) => set({ hand, aim: null, chosen: [], grip: null, trouble: "", trying: null, drawer: "draw" }),
-      setAim: (aim, said) => {
-        set(said === undefined ? { aim } : { aim, said });
+      setAim: (aim, { said, moves = false } = {}) => {
+        set(said === undefined ? { aim, moves } : { aim, moves, said });
         showHand();
       },
       setDown: () => {
@@ -164,6 +164,7 @@ export function createDesk(units: LengthUnits): DeskStore {
 
 const NOTHING_UNDER_WAY = {
   trying: null,
+  moves: false,
   chosen: [],
   grip: null,
   sight: null,

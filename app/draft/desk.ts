@@ -28,6 +28,8 @@ export type Desk = {
   readonly undone: readonly Step[];
   /** The draft as it would be if what is being dragged were let go here; null at rest. */
   readonly trying: Draft | null;
+  /** Whether what is aimed or dragged is on its way: what is written of it may wait until it rests. */
+  readonly moves: boolean;
   readonly chosen: readonly Thing[];
   /** The handle of the one chosen thing that is held; null for none. */
   readonly grip: HandleName | null;
@@ -59,7 +61,8 @@ export type Desk = {
   readonly showSight: (sight: Sight | null) => void;
   readonly setSpot: (spot: Spot | null) => void;
   readonly take: (hand: Hand) => void;
-  readonly setAim: (aim: Aim | null, said?: string) => void;
+  /** Holds the pencil there. `moves` tells that it is on its way, by a pointer or by keys, and not set there by a form. */
+  readonly setAim: (aim: Aim | null, how?: { readonly said?: string; readonly moves?: boolean }) => void;
   /** Sets the pencil down where it is held. */
   readonly setDown: () => void;
   readonly backOut: () => void;

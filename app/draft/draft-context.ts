@@ -21,7 +21,10 @@ export function useDesk<T>(select: (desk: Desk) => T): T {
 /** What follows a change this soon moves, milliseconds. */
 const REST_MS = 100;
 
-/** Something of the desk, for what writes of it: while it changes with every move, it is told again only when it rests and can be read. */
+/**
+ * Something of the desk, for what writes of it: while it changes with every move, it is told again only when it rests and can be
+ * read. What a form sets is told at once, however soon after another change: a list would go back to what it showed before.
+ */
 export function useRestingDesk<T>(select: (desk: Desk) => T): T {
   const store = useDeskStore();
   const [value, setValue] = useState(() => select(store.getState()));
@@ -32,7 +35,7 @@ export function useRestingDesk<T>(select: (desk: Desk) => T): T {
     const changed = (desk: Desk) => {
       clearTimeout(later);
       const now = performance.now();
-      const moves = (desk.trying !== null || desk.aim !== null) && now - last < REST_MS;
+      const moves = desk.moves && (desk.trying !== null || desk.aim !== null) && now - last < REST_MS;
       last = now;
       if (moves) later = setTimeout(tell, REST_MS);
       else tell();

@@ -43,7 +43,7 @@ export function usePlanKeys(under: Under) {
   };
   const hold = (aim: Aim | null) => {
     const desk = store.getState();
-    desk.setAim(aim, sayAim(aim, desk));
+    desk.setAim(aim, { said: sayAim(aim, desk), moves: true });
     if (aim?.kind === "place") keepInSight(aim.at);
   };
   const stepPencil = (direction: StepDirection, times: number) => {

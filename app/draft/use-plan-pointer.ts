@@ -64,7 +64,7 @@ export function usePlanPointer(under: Under) {
   };
   const aim = (at: PlanPoint, caught: number) => {
     const desk = store.getState();
-    desk.setAim(aimAt(desk, at, caught, under));
+    desk.setAim(aimAt(desk, at, caught, under), { moves: true });
   };
 
   /** A handle goes as far as the pointer went: it need not have been taken in its very middle. */

@@ -1,4 +1,4 @@
-import { render, screen, waitFor, within } from "@testing-library/react";
+import { fireEvent, render, screen, waitFor, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import { DraftingDesk } from "@/app/draft/drafting-desk";
@@ -15,9 +15,13 @@ beforeEach(() => {
   );
 });
 
+/** What reads kept plans is fetched the first time, which takes a busy machine a while, milliseconds. */
+const FETCHED_MS = 8000;
+
 async function openDesk() {
   const opened = render(<DraftingDesk library={null} />);
-  await waitFor(() => expect(document.querySelector("[data-state=keeping]")).not.toBeNull());
+  const keeps = () => expect(document.querySelector("[data-state=keeping]")).not.toBeNull();
+  await waitFor(keeps, { timeout: FETCHED_MS });
   return opened;
 }
 
@@ -134,6 +138,26 @@ describe("the Draft page", () => {
     await press("Set it down here");
     await press("On the plan");
     expect(screen.getByLabelText(`Arch in W1, 5'-0" wide, 8'-0" from A`)).toBeInTheDocument();
+  });
+
+  it("follows a list of walls that is gone through quickly, as by keys", async () => {
+    await openDesk();
+    await press("Draw");
+    await press("Draw walls");
+    await typeCorner({ Across: "-8'", Upstage: "10'" });
+    await typeCorner({ Along: "16'", Angle: "0" });
+    await typeCorner({ Along: "8'", Angle: "-90" });
+    await typeCorner({ Along: "16'", Angle: "180" });
+    await press("End the run");
+    await press("Put the pencil down");
+    await press("Put in an opening");
+    const walls = screen.getByLabelText("Wall");
+    for (const wall of ["W1", "W2", "W3", "W1", "W3"]) {
+      // Not one moment between the choices.
+      fireEvent.change(walls, { target: { value: wall } });
+      expect(walls).toHaveValue(wall);
+    }
+    expect(screen.getByLabelText("From C")).toHaveValue(`6'-9"`);
   });
 
   it("cautions about stairs past the usual limits", async () => {
