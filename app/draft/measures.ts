@@ -1,3 +1,4 @@
+import type { Heights } from "@/lib/draft/bring/place/as-brought-runs";
 import { INCH_M, type LengthUnits } from "@/lib/measure/length";
 import type { FurnitureKind, OpeningKind } from "@/lib/plan/plan";
 
@@ -87,6 +88,15 @@ export function usualMeasures(units: LengthUnits): Measures {
     leg: { height: of(216) },
     border: { trim: of(192), drop: of(72) },
     backing: { height: of(120) },
+  };
+}
+
+/** What the walls and openings of a plan that is brought get, metres: a plan tells no heights. */
+export function usualHeights(units: LengthUnits): Heights {
+  return {
+    wall: usualMeasures(units).wall.height,
+    door: usualOpening("door", units).head,
+    sill: usualOpening("window", units).sill,
   };
 }
 

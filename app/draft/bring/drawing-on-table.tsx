@@ -4,13 +4,14 @@ import { useCallback, useMemo, useState } from "react";
 import { findShelf } from "@/app/_parts/kept-work/shelf";
 import { applyAffine } from "@/lib/draft/bring/affine";
 import type { BroughtPoint } from "@/lib/draft/bring/brought";
-import { USUAL_HEIGHTS } from "@/lib/draft/bring/place/as-brought-runs";
+import type { Heights } from "@/lib/draft/bring/place/as-brought-runs";
 import type { LayerUse, Placed } from "@/lib/draft/bring/place/place-brought";
 import { sayPlaced } from "@/lib/draft/bring/place/say-placed";
 import { firstSizeChoice, type SizeChoice } from "@/lib/draft/bring/place/size-choices";
 import { openCatching } from "@/lib/draft/bring/pointing/catch-place";
 import type { LengthUnits } from "@/lib/measure/length";
 import { goTo } from "../exercise/go-to";
+import { usualHeights } from "../measures";
 import { layBoard } from "./board";
 import type { BringDesk } from "./bring-desk";
 import { BringSheet } from "./bring-sheet";
@@ -52,7 +53,7 @@ function OnTable({ desk, drawing, name, board }: Props & { readonly board: Retur
     Object.fromEntries(layers.map((layer) => [layer.name, layer.guess])),
   );
   const [lit, setLit] = useState<string | null>(null);
-  const [heights, setHeights] = useState(USUAL_HEIGHTS);
+  const [written, setHeights] = useState<Heights | null>(null);
   const [on, setOn] = useState(() => firstPutOn(unit));
   const table = useTablePlan();
   const { shown, show } = useShowPlace(board);
@@ -60,6 +61,7 @@ function OnTable({ desk, drawing, name, board }: Props & { readonly board: Retur
   const own = newUnits(on);
   const plan = useMemo(() => (own ? newPlan(own, name) : (table?.history.draft ?? null)), [own, name, table]);
   const units = plan?.exercise.units ?? "ft-in";
+  const heights = useMemo(() => written ?? usualHeights(units), [written, units]);
   const asked = usePlacingAsked({ pointing, size, uses, heights, units });
   const { placed, placing, working } = usePlacing(desk, asked.placing, plan);
   const back = useMemo(() => placing && wayBack(unit, placing), [placing, unit]);

@@ -7,14 +7,14 @@ import { Press } from "@/app/_parts/press";
 import { LINE_HANDS } from "@/lib/drawing/paper/rule-pages";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { freshSeed } from "@/lib/generator/variant-id";
-import { PAPERS } from "@/lib/sheet/paper-size";
+import { PAPERS, type Paper } from "@/lib/sheet/paper-size";
 import type { AskedPoint } from "./asked-points";
 import { ChoiceField } from "./choice-field";
 import { type Choices, keepChoices, keptChoices, USUAL } from "./choices";
 import { NumberField } from "./number-field";
 import { FORMATS, fileAddress, KEYS, mostCopies, type Order, VIEWS } from "./order";
 import { Preview } from "./preview";
-import type { SheetScale, SheetScales } from "./sheet-scales";
+import type { SheetScales } from "./sheet-scales";
 import { FOR_WORDS, FORMAT_WORDS, type For, KEY_WORDS, LINE_WORDS, PAPER_WORDS, VIEW_WORDS } from "./sheet-words";
 
 type Props = {
@@ -185,7 +185,7 @@ export function SheetDesk({ exercise, asked, scales, firstSeed, text = null }: P
         {view === "sheet" && (
           <p className="printing-scale" aria-live="polite">
             {noSheet ??
-              `${set ? "Each sheet says its own scale." : sayScale(laid)} Print at 100 %, then measure the bar at the foot.`}
+              `${set ? "Each sheet says its own scale." : sayScale(paper, scales)} Print at 100 %, then measure the bar at the foot.`}
           </p>
         )}
         <Press type="submit" weight="main" disabled={noSheet !== null}>
@@ -204,8 +204,23 @@ function onPaperThatFits(kept: Choices, scales: SheetScales): Choices {
   return { ...kept, paper: PAPERS.find((paper) => scales[paper].fits) ?? kept.paper };
 }
 
-function sayScale(laid: SheetScale): string {
-  return laid.fits ? `Drawn at ${laid.scale}.` : "";
+/** A picture less wide than this is too small to place points in by hand, millimetres: the course's own have 71 and more on Letter. */
+const SMALL_MM = 70;
+
+/** The scale; of a picture too small to draw in, how wide it is and where it is the widest. */
+function sayScale(paper: Paper, scales: SheetScales): string {
+  const laid = scales[paper];
+  if (!laid.fits) return "";
+  const said = `Drawn at ${laid.scale}.`;
+  if (laid.openingMm >= SMALL_MM) return said;
+  const small = `${said} The opening is ${Math.round(laid.openingMm)} mm wide, which is small to draw in.`;
+  const [best] = PAPERS.flatMap((each) => {
+    const other = scales[each];
+    return other.fits && other.openingMm > laid.openingMm ? [{ each, mm: other.openingMm }] : [];
+  }).sort((a, b) => b.mm - a.mm);
+  return best
+    ? `${small} On ${PAPER_WORDS[best.each].split(",")[0]} it is ${Math.round(best.mm)} mm; with fewer points asked there is more room as well.`
+    : `${small} With fewer points asked there is more room.`;
 }
 
 /** A number that is being typed may be none yet, or past its bounds. */

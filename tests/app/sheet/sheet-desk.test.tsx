@@ -10,9 +10,9 @@ const ASKED = [
   { name: "A.top", words: "The top of A" },
 ];
 const SCALES: SheetScales = {
-  letter: { fits: true, scale: "1:100" },
-  tabloid: { fits: true, scale: "1:50" },
-  a4: { fits: true, scale: "1:100" },
+  letter: { fits: true, scale: "1:100", openingMm: 100 },
+  tabloid: { fits: true, scale: "1:50", openingMm: 200 },
+  a4: { fits: true, scale: "1:100", openingMm: 100 },
   a3: { fits: false, say: "This stage is too large for this paper at any scale." },
 };
 
@@ -43,6 +43,13 @@ describe("the choices of a printed sheet", () => {
     // A set for a class is of other exercises, whose sheets may fit.
     await userEvent.selectOptions(list("For whom"), "set");
     expect(screen.getByRole("button", { name: "Get the PDF" })).toBeEnabled();
+  });
+
+  it("say when the picture is small to draw in, and which paper has it larger", () => {
+    desk({ ...SCALES, letter: { fits: true, scale: "1:200", openingMm: 50 } });
+    expect(
+      screen.getByText(/Drawn at 1:200\. The opening is 50 mm wide, .* On Tabloid it is 200 mm; with fewer points/),
+    ).toBeInTheDocument();
   });
 
   it("begin with a paper that has room for the sheet", () => {
