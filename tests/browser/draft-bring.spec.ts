@@ -245,7 +245,7 @@ test("an SVG is let fall on the page, and its paper gets a scale", async ({ page
     transfer.items.add(new File([text], "attic.svg", { type: "image/svg+xml" }));
     return transfer;
   }, svg);
-  await page.dispatchEvent(".bring-choose", "drop", { dataTransfer: data });
+  await page.dispatchEvent(".bring-choose .file-drop", "drop", { dataTransfer: data });
   await page.locator("#brought-drawing[transform]").waitFor();
   await button(page, "Take it as the centre line").click();
   await button(page, "Take it as the plaster line").click();

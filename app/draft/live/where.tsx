@@ -76,9 +76,10 @@ function standIn(canvas: HTMLCanvasElement, context: CanvasRenderingContext2D, t
   const { left, top, width, height } = canvas.getBoundingClientRect();
   const line = text.getBoundingClientRect();
   Object.assign(canvas, { width: Math.round(width * density), height: Math.round(height * density) });
-  const { font, color } = getComputedStyle(text);
+  const { fontStyle, fontWeight, fontSize, fontFamily, color } = getComputedStyle(text);
   context.setTransform(density, 0, 0, density, 0, 0);
-  context.font = font;
+  // The shorthand is empty as soon as a member cannot be said in it.
+  context.font = `${fontStyle} ${fontWeight} ${fontSize} ${fontFamily}`;
   context.fillStyle = color;
   text.style.visibility = "hidden";
   const { fontBoundingBoxAscent: up, fontBoundingBoxDescent: down } = context.measureText(text.textContent ?? "");
