@@ -49,8 +49,10 @@ export function PicturePane() {
   const exercise = useExercise();
   const rest = useMemo(() => ({ ...exercise, scaleRatio }), [exercise, scaleRatio]);
   const [asSeen, setAsSeen] = useState(true);
-  const seen = useSeenPicture(asSeen, exercise);
-  const through = !asSeen || seen.kind === "cannot";
+  // Points to be asked for stand at the back of things as well: while they are chosen the set is seen through.
+  const marking = useDesk(isMarking);
+  const seen = useSeenPicture(asSeen && !marking, exercise);
+  const through = marking || !asSeen || seen.kind === "cannot";
   const frame = useLayers(through || seen.kind === "none" ? drawFrame : drawBeforeSet, rest);
   const set = useLayers(through ? pictureLayers : drawNothing, rest);
   /** The set whose picture lies there. Until that of the set as it is now has been worked out, what changed is painted over it. */
@@ -71,7 +73,6 @@ export function PicturePane() {
   );
   const { svg, letGo, step } = useBackWall();
   const marks = useMarkPointing("picture");
-  const marking = useDesk(isMarking);
   const opening = useId();
   const { stage, viewer } = rest;
   const half = stage.opening.width / 2;
@@ -123,8 +124,8 @@ export function PicturePane() {
       </div>
       {seen.kind !== "cannot" && (
         <label className="draft-through">
-          <input type="checkbox" checked={!asSeen} onChange={() => setAsSeen(!asSeen)} />
-          See through the set
+          <input type="checkbox" checked={through} disabled={marking} onChange={() => setAsSeen(!asSeen)} />
+          See through the set{marking && ", as long as points are chosen"}
         </label>
       )}
     </>
