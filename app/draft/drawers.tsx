@@ -4,9 +4,8 @@ import type { Thing } from "@/lib/draft/draft";
 import { DRAWERS, type Drawer } from "./desk";
 import { useDesk, useDeskStore } from "./draft-context";
 import { DrawDrawer } from "./draw-drawer";
-import { ExerciseDesk } from "./exercise/exercise-desk";
-import { SightlinesSection } from "./notes/sightlines-section";
-import { NotesSection } from "./notes-section";
+import { Fetched } from "./fetched/fetched";
+import { fetchAhead, namePart } from "./fetched/part";
 import { StageDrawer } from "./stage-drawer";
 import { ThingsDrawer } from "./things-drawer";
 import { useApply } from "./use-apply";
@@ -17,6 +16,13 @@ const WORDS: Readonly<Record<Drawer, string>> = {
   things: "On the plan",
   notes: "Notes",
   exercise: "Make it an exercise",
+};
+
+const NOTES = namePart("Notes", async () => (await import("./notes/notes-drawer")).NotesDrawer);
+const EXERCISE = namePart("Make it an exercise", async () => (await import("./exercise/exercise-desk")).ExerciseDesk);
+const AHEAD: Partial<Readonly<Record<Drawer, () => void>>> = {
+  notes: () => fetchAhead(NOTES),
+  exercise: () => fetchAhead(EXERCISE),
 };
 
 /** Beside the drawings: one of five things to see to, in the order a plan is made. `plan` is what the plan is kept under. */
@@ -35,6 +41,8 @@ export function Drawers({ plan }: { readonly plan: string }) {
             type="button"
             className="draft-drawer"
             aria-pressed={drawer === each}
+            onPointerEnter={AHEAD[each]}
+            onFocus={AHEAD[each]}
             onClick={() => store.getState().setDrawer(each)}
           >
             {WORDS[each]}
@@ -47,12 +55,9 @@ export function Drawers({ plan }: { readonly plan: string }) {
         {drawer === "draw" && <DrawDrawer />}
         {drawer === "things" && <ThingsDrawer />}
         {drawer === "notes" && (
-          <>
-            <NotesSection draft={draft} apply={apply} show={showInNotes} />
-            <SightlinesSection draft={draft} apply={apply} show={showInNotes} lay={store.getState().showSight} />
-          </>
+          <Fetched part={NOTES} given={{ draft, apply, show: showInNotes, lay: store.getState().showSight }} />
         )}
-        {drawer === "exercise" && <ExerciseDesk draft={draft} apply={apply} plan={plan} />}
+        {drawer === "exercise" && <Fetched part={EXERCISE} given={{ draft, apply, plan }} />}
       </div>
     </section>
   );

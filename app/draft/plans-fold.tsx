@@ -4,10 +4,13 @@ import { useState } from "react";
 import { Press, PressLink } from "@/app/_parts/press";
 import { When } from "@/app/_parts/when";
 import { useExercise } from "./draft-context";
+import { Fetched } from "./fetched/fetched";
+import { namePart } from "./fetched/part";
 import type { Library } from "./library/library";
-import { LibraryPart } from "./library/library-part";
-import { SendDxf } from "./send-dxf";
 import type { Shelved } from "./use-kept-plan";
+
+const LIBRARY = namePart("Your library", async () => (await import("./library/library-part")).LibraryPart);
+const SEND_DXF = namePart("The plan as DXF", async () => (await import("./send-dxf")).SendDxf);
 
 /** The plans kept in this browser, folded away: open another, begin a new one, throw one away, send the one on the table. */
 export function PlansFold({
@@ -19,8 +22,9 @@ export function PlansFold({
 }: Shelved & { readonly library: Library | null }) {
   const exercise = useExercise();
   const [sure, setSure] = useState<string | null>(null);
+  const [unfolded, unfold] = useState(false);
   return (
-    <details className="look-fold draft-plans">
+    <details className="look-fold draft-plans" onToggle={() => unfold(true)}>
       <summary className="plain-link text-sm">Plans</summary>
       <div className="ruled">
         <div className="draft-presses">
@@ -34,7 +38,7 @@ export function PlansFold({
             Bring a plan
           </PressLink>
         </div>
-        {library && <LibraryPart key={opened} library={library} plan={opened} />}
+        {unfolded && library && <Fetched key={opened} part={LIBRARY} given={{ library, plan: opened }} />}
         {state === "gone" && <p className="draft-note">This browser keeps no plans.</p>}
         <ul>
           {plans.map(({ key, title, changed }) => (
@@ -66,7 +70,7 @@ export function PlansFold({
             </li>
           ))}
         </ul>
-        <SendDxf exercise={exercise} />
+        {unfolded && <Fetched part={SEND_DXF} given={{ exercise }} />}
       </div>
     </details>
   );
