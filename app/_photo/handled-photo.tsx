@@ -4,7 +4,8 @@ import { type ReactNode, type SVGProps, useState } from "react";
 import { Press } from "@/app/_parts/press";
 import { Magnifier } from "@/app/_sheet/magnifier";
 import type { Bounds, Plane } from "@/app/_sheet/view";
-import { PHOTO_ID, PhotoPane, ZoomPresses } from "./photo-pane";
+import { ZoomPresses } from "@/app/_sheet/zoom-presses";
+import { PHOTO_ID, PhotoPane } from "./photo-pane";
 import type { useHandles } from "./use-handles";
 
 type Props = {

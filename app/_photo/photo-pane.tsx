@@ -1,12 +1,12 @@
 "use client";
 
 import { type KeyboardEvent, type ReactNode, type SVGProps, useMemo, useState } from "react";
-import { Press } from "@/app/_parts/press";
 import { Pane } from "@/app/_sheet/pane";
-import { viewOfPane, ZOOM_STEP } from "@/app/_sheet/pane-state";
+import { ZOOM_STEP } from "@/app/_sheet/pane-state";
 import { SheetContext, useSheet } from "@/app/_sheet/sheet-context";
 import { createSheetViews } from "@/app/_sheet/sheet-views";
-import { type Bounds, type Plane, toPaper, toPx, type View } from "@/app/_sheet/view";
+import { type Bounds, type Plane, toPaper } from "@/app/_sheet/view";
+import { useZoom } from "@/app/_sheet/zoom-presses";
 import "./photo.css";
 
 type Place = readonly [number, number];
@@ -54,7 +54,7 @@ export function PhotoPane({ plane, label, address, bounds, keys, about, children
   const onKeyDown = (event: KeyboardEvent) => {
     const times = ZOOM_KEYS[event.key];
     if (times) zoom.by(times);
-    else if (event.key === "0") zoom.whole();
+    else if (event.key === "0") zoom.all();
     else keys?.(event);
   };
   return (
@@ -80,34 +80,4 @@ export function PhotoPane({ plane, label, address, bounds, keys, about, children
       </Pane>
     </div>
   );
-}
-
-/** Closer, further, and the whole. */
-export function ZoomPresses({ plane, about }: { readonly plane: Plane; readonly about: () => Place | null }) {
-  const zoom = useZoom(plane, about);
-  return (
-    <>
-      <Press weight="small" onClick={() => zoom.by(ZOOM_STEP)}>
-        Closer
-      </Press>
-      <Press weight="small" onClick={() => zoom.by(1 / ZOOM_STEP)}>
-        Further
-      </Press>
-      <Press weight="small" onClick={zoom.whole}>
-        Whole
-      </Press>
-    </>
-  );
-}
-
-function useZoom(plane: Plane, about: () => Place | null) {
-  const { views } = useSheet();
-  return {
-    by: (times: number) => {
-      const at = about();
-      const view = viewOfPane(views.getState()[plane]) as View<"picture">;
-      views.getState().zoom(plane, times, at ? toPx(view, at) : undefined);
-    },
-    whole: () => views.getState().whole(plane),
-  };
 }

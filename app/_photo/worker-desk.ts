@@ -1,3 +1,4 @@
+import { askWorker } from "@/app/_parts/ask-worker";
 import type { Exercise } from "@/lib/exercise/exercise";
 import type { SheetCode } from "@/lib/sheet/sheet-code";
 import type {
@@ -6,7 +7,6 @@ import type {
   DrawingAnswer,
   FourPoints,
   FrameAnswer,
-  FromWorker,
   LinesAnswer,
   NameAnswer,
   PhotoAnswer,
@@ -37,57 +37,21 @@ export type WorkerDesk = {
   readonly close: () => void;
 };
 
-type Waiting = {
-  readonly done: (answer: Answer) => void;
-  readonly failed: (error: Error) => void;
-  readonly step: (words: string) => void;
-};
-
 /** A desk with a worker that is started at the first question. */
 export function openWorkerDesk(start: () => Worker): WorkerDesk {
-  let worker: Worker | null = null;
-  let last = 0;
-  const waiting = new Map<number, Waiting>();
-
-  const failAll = (words: string) => {
-    for (const { failed } of waiting.values()) failed(new Error(words));
-    waiting.clear();
-    worker?.terminate();
-    worker = null;
-  };
-  const begin = () => {
-    const begun = start();
-    begun.onmessage = ({ data }: MessageEvent<FromWorker>) => {
-      const one = waiting.get(data.id);
-      if (!one) return;
-      if ("step" in data) return one.step(data.step);
-      waiting.delete(data.id);
-      if ("answer" in data) one.done(data.answer);
-      else one.failed(new Error(data.failed));
-    };
-    begun.onerror = () => failAll("What reads photographs could not be started.");
-    return begun;
-  };
-  const ask = (asked: Asked, step: (words: string) => void, handOver: Transferable[] = []) =>
-    new Promise<Answer>((done, failed) => {
-      worker ??= begin();
-      last += 1;
-      waiting.set(last, { done, failed, step });
-      worker.postMessage({ id: last, ...asked }, handOver);
-    });
+  const { ask, close } = askWorker<Asked, Answer>(start, "What reads photographs could not be started.");
   return {
     readPhoto: async (file, look, step) => (await ask({ ask: "photo", file, look }, step)) as PhotoAnswer,
     readDrawing: async (asked, step) => (await ask(asked, step)) as DrawingAnswer,
-    showName: async (exercise, code) => (await ask({ ask: "name", exercise, code }, () => {})) as NameAnswer,
+    showName: async (exercise, code) => (await ask({ ask: "name", exercise, code })) as NameAnswer,
     straighten: async (corners, size) =>
-      (await ask({ ask: "straighten", corners, size, round: "a little" }, () => {})) as StraightAnswer,
-    openPicture: async (file, longerPx) =>
-      (await ask({ ask: "photo", file, look: false, longerPx }, () => {})) as PhotoAnswer,
+      (await ask({ ask: "straighten", corners, size, round: "a little" })) as StraightAnswer,
+    openPicture: async (file, longerPx) => (await ask({ ask: "photo", file, look: false, longerPx })) as PhotoAnswer,
     straightenAll: async (corners, size, longerPx) =>
-      (await ask({ ask: "straighten", corners, size, round: "all", longerPx }, () => {})) as StraightAnswer,
-    findLines: async () => (await ask({ ask: "lines" }, () => {})) as LinesAnswer,
-    readFrame: async (frame) => (await ask({ ask: "frame", frame }, () => {}, [frame])) as FrameAnswer,
-    close: () => failAll("The page was left."),
+      (await ask({ ask: "straighten", corners, size, round: "all", longerPx })) as StraightAnswer,
+    findLines: async () => (await ask({ ask: "lines" })) as LinesAnswer,
+    readFrame: async (frame) => (await ask({ ask: "frame", frame }, undefined, [frame])) as FrameAnswer,
+    close,
   };
 }
 

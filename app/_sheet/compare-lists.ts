@@ -5,10 +5,11 @@ import { GIVEN_LINES, OWN_LINES } from "@/lib/drawing/draw-edges";
 import { drawFinishedPicture } from "@/lib/drawing/draw-finished-picture";
 import type { Grade } from "@/lib/grading/grade";
 import { toPaperMm } from "@/lib/measure/scale";
+import { BLANK_PLAN } from "@/lib/plan/blank-plan";
 import { crosses, edgesIn } from "./drawings";
 import { nameCorners } from "./plan-so-far";
 import { planeOf } from "./plane-of";
-import { drawRuledPlan, emptyPlan, NOTHING } from "./ruled-plan";
+import { drawRuledPlan, emptyPlan } from "./ruled-plan";
 import type { SetRoom } from "./set-room";
 import type { Bounds } from "./view";
 
@@ -50,7 +51,7 @@ type Pair = Pick<Compared, "own" | "finished">;
 function comparePictures(room: SetRoom, grade: Grade): Pair {
   const { exercise } = room;
   // The same empty stage by the same hand under both, so that only the set can differ.
-  const stage = drawFinishedPicture({ ...exercise, plan: NOTHING });
+  const stage = drawFinishedPicture({ ...exercise, plan: BLANK_PLAN });
   return { own: [...stage, ...linesOf(room, ownPlaces(room, grade))], finished: drawFinishedPicture(exercise) };
 }
 

@@ -4,6 +4,7 @@ import { LETTER_MM } from "@/lib/drawing/make-stroke";
 import { drawPlasterRule } from "@/lib/drawing/picture-parts/draw-plaster-rule";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { toPaperMm } from "@/lib/measure/scale";
+import { BLANK_PLAN } from "@/lib/plan/blank-plan";
 import type { Plan } from "@/lib/plan/plan";
 
 /** The plaster line's name stands this far under the line, clear of the rule's figures, millimetres. */
@@ -13,17 +14,6 @@ const FIGURE_HALF_MM = 2.6;
 /** Letters keep this clear of a line, millimetres. */
 const CLEAR_MM = 1.2;
 
-/** A plan with nothing on it. */
-export const NOTHING: Plan = {
-  corners: new Map(),
-  walls: [],
-  platforms: [],
-  stairs: [],
-  furniture: [],
-  columns: [],
-  masking: [],
-};
-
 /** A plan to be read back, as far as `plan` has it, on the exercise's stage, with the true-size rule along its plaster line. */
 export function drawRuledPlan(exercise: Exercise, plan: Plan): DisplayList {
   return [...drawPlan({ ...exercise, plan }).map((item) => nameByRule(item, exercise)), ...drawPlanRule(exercise)];
@@ -31,7 +21,7 @@ export function drawRuledPlan(exercise: Exercise, plan: Plan): DisplayList {
 
 /** The same before anything is on it. */
 export function emptyPlan(exercise: Exercise): DisplayList {
-  return drawRuledPlan(exercise, NOTHING);
+  return drawRuledPlan(exercise, BLANK_PLAN);
 }
 
 /** The picture's rule, along the plan's plaster line: true size in both, and the same ticks. No figure stands in the wall. */

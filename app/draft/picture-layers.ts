@@ -3,21 +3,12 @@ import { drawEdges, OWN_LINES } from "@/lib/drawing/draw-edges";
 import { drawSheetPicture } from "@/lib/drawing/draw-sheet-picture";
 import type { Exercise } from "@/lib/exercise/exercise";
 import { exercisePoints } from "@/lib/exercise/exercise-points";
+import { BLANK_PLAN } from "@/lib/plan/blank-plan";
 import { listEdges } from "@/lib/plan/list-edges";
 import type { Plan } from "@/lib/plan/plan";
 import type { PicturePoint } from "@/lib/stage/frame";
 import type { Layer, Remember } from "./remember";
 import { allOf, type Drawn, type Touched } from "./touched";
-
-const NOTHING: Plan = {
-  corners: new Map(),
-  walls: [],
-  platforms: [],
-  stairs: [],
-  furniture: [],
-  columns: [],
-  masking: [],
-};
 
 /** The empty picture: proscenium, stage, horizon and rule. */
 export function frameLayer({ stage, viewer, units, scaleRatio }: Omit<Drawn, "plan">, remember: Remember): Layer {
@@ -43,7 +34,7 @@ export function pictureLayers(
   touched: Touched = allOf(plan),
 ): readonly Layer[] {
   const draw = (key: string, deps: readonly unknown[], part: Partial<Plan>) =>
-    remember(key, [...deps, stage, viewer], () => drawPart({ ...NOTHING, ...part }, stage, viewer));
+    remember(key, [...deps, stage, viewer], () => drawPart({ ...BLANK_PLAN, ...part }, stage, viewer));
   return [
     ...touched.platforms.map((each) => draw(`platform.${each.id}`, [each], { platforms: [each] })),
     ...touched.stairs.map((each) =>

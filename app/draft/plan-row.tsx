@@ -1,9 +1,7 @@
 "use client";
 
-import { useStore } from "zustand";
 import { Press } from "@/app/_parts/press";
-import { ZOOM_STEP } from "@/app/_sheet/pane-state";
-import { useSheet } from "@/app/_sheet/sheet-context";
+import { ZoomPresses } from "@/app/_sheet/zoom-presses";
 import { GRID_STEPS } from "@/lib/draft/snapping/step-point";
 import { printLength } from "@/lib/measure/print-length";
 import { printScale } from "@/lib/measure/scale";
@@ -16,12 +14,10 @@ type Props = { readonly picture: "out" | "away"; readonly onPicture: (picture: "
 /** Under the plan: its scale, where the pencil is held, the steps it goes by, what was done undone, and how near it is looked at. */
 export function PlanRow({ picture, onPicture }: Props) {
   const { units, scale } = useExercise();
-  const { views } = useSheet();
   const store = useDeskStore();
   const grid = useDesk((desk) => desk.grid);
   const mayUndo = useDesk(({ history, hand }) => history.past.length > 0 || isUnderWay(hand));
   const mayRedo = useDesk(({ history }) => history.future.length > 0);
-  const whole = useStore(views, ({ plan }) => plan.factor === 1);
   return (
     <>
       <Where otherwise={`Plan ${printScale(scale)}`} />
@@ -54,15 +50,7 @@ export function PlanRow({ picture, onPicture }: Props) {
             ))}
           </select>
         </label>
-        <Press weight="small" onClick={() => views.getState().zoom("plan", ZOOM_STEP)}>
-          Closer
-        </Press>
-        <Press weight="small" disabled={whole} onClick={() => views.getState().zoom("plan", 1 / ZOOM_STEP)}>
-          Further
-        </Press>
-        <Press weight="small" disabled={whole} onClick={() => views.getState().whole("plan")}>
-          Whole
-        </Press>
+        <ZoomPresses plane="plan" />
       </div>
     </>
   );

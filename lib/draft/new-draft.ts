@@ -2,6 +2,7 @@ import type { Exercise } from "../exercise/exercise";
 import { orderMarks } from "../exercise/order-marks";
 import { FOOT_M, type LengthUnits } from "../measure/length";
 import { parseScale } from "../measure/scale";
+import { BLANK_PLAN } from "../plan/blank-plan";
 import { namePoints } from "../plan/name-points";
 import type { Stage } from "../stage/stage";
 import type { Viewer } from "../stage/viewer";
@@ -47,15 +48,7 @@ export function newDraft(units: LengthUnits): Draft {
       scaleRatio: parseScale(scale) as number,
       stage,
       viewer,
-      plan: {
-        corners: new Map(),
-        walls: [],
-        platforms: [],
-        stairs: [],
-        furniture: [],
-        columns: [],
-        masking: [],
-      },
+      plan: BLANK_PLAN,
       task: {
         kind: "plan-to-picture",
         marks: [],

@@ -1,6 +1,6 @@
+import { BLANK_PLAN } from "../plan/blank-plan";
 import type { Plan } from "../plan/plan";
 import type { PlanPoint } from "../stage/frame";
-import { BLANK_PLAN } from "./blank-plan";
 import type { Draw } from "./idea";
 
 const LETTERS = "ABCDEFGHJKLMN";

@@ -1,6 +1,6 @@
+import { BLANK_PLAN } from "../plan/blank-plan";
 import type { FurnitureKind } from "../plan/plan";
 import { addFurniture, boxNames } from "./add-furniture";
-import { BLANK_PLAN } from "./blank-plan";
 import { wallStyle } from "./generate-walls";
 import type { Draw, Idea } from "./idea";
 import { inWords, listed } from "./in-words";

@@ -1,8 +1,8 @@
+import { BLANK_PLAN } from "../plan/blank-plan";
 import { capital } from "../plan/first-letter";
 import type { Plan } from "../plan/plan";
 import { boxNames } from "./add-furniture";
 import { addPlatform, nosingNames, type PlatformStyle } from "./add-levels";
-import { BLANK_PLAN } from "./blank-plan";
 import { isPlayable } from "./clear-stage";
 import type { Draw, Idea } from "./idea";
 import { inWords, listed } from "./in-words";

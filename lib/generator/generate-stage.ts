@@ -1,5 +1,5 @@
+import { BLANK_PLAN } from "../plan/blank-plan";
 import { capital } from "../plan/first-letter";
-import { BLANK_PLAN } from "./blank-plan";
 import { footNames, spikeFloor } from "./floor-points";
 import type { Draw, Idea } from "./idea";
 import { inWords } from "./in-words";

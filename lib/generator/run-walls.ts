@@ -1,8 +1,8 @@
 import { project } from "../perspective/project";
+import { BLANK_PLAN } from "../plan/blank-plan";
 import type { Plan, Wall } from "../plan/plan";
 import type { PlanPoint } from "../stage/frame";
 import { floorHeight } from "../stage/stage";
-import { BLANK_PLAN } from "./blank-plan";
 import type { Frame } from "./choose-frame";
 import type { Dice } from "./dice";
 import { drawRun, type RunStyle } from "./run-shapes";

@@ -3,13 +3,14 @@
 import { type CSSProperties, useId, useMemo, useState } from "react";
 import type { Place } from "@/app/_parts/kept-work/attempt";
 import type { CheckedDrawing } from "@/app/_photo/checked-drawing";
-import { PhotoPane, PhotoSheet, ZoomPresses } from "@/app/_photo/photo-pane";
+import { PhotoPane, PhotoSheet } from "@/app/_photo/photo-pane";
 import { boundsOfBox } from "@/app/_photo/places";
 import { DrawList } from "@/app/_sheet/draw-list";
 import { edgesIn } from "@/app/_sheet/drawings";
 import { OwnMark, PlainLine, TrueMark } from "@/app/_sheet/end-marks";
 import { planeOf } from "@/app/_sheet/plane-of";
 import type { SetRoom } from "@/app/_sheet/set-room";
+import { ZoomPresses } from "@/app/_sheet/zoom-presses";
 import { TRUE_LINES } from "@/lib/drawing/draw-edges";
 import type { Grade } from "@/lib/grading/grade";
 import { printScale } from "@/lib/measure/scale";
@@ -80,7 +81,7 @@ export function TruthOver({ room, grade, drawing }: Props) {
             <span className="lettering">Your drawing {printScale(drawing.scale)}</span>{" "}
             <span className="check-quiet">red and dashed: the truth, as far as you lay it on</span>
           </label>
-          <ZoomPresses plane={plane} about={nowhere} />
+          <ZoomPresses plane={plane} />
         </div>
       </div>
     </PhotoSheet>

@@ -1,12 +1,11 @@
 "use client";
 
-import { useId, useState } from "react";
 import { useStore } from "zustand";
 import { Press } from "@/app/_parts/press";
 import { placesAsked, pointedPair } from "@/lib/draft/bring/pointing/pointing";
 import { PLACE_WORDS } from "@/lib/draft/bring/pointing/say-pointing";
-import { typedLength } from "@/lib/draft/snapping/typed-point";
 import type { LengthUnits } from "@/lib/measure/length";
+import { TypedLength } from "../typed-length";
 import type { PointingStore } from "./pointing-store";
 
 type Props = {
@@ -52,37 +51,18 @@ export function PointingSteps({ pointing, units }: Props) {
 
 /** How far apart the two places of the size are. */
 function KnownLength({ pointing, units }: Props) {
-  const id = useId();
   const { written, tell, ...now } = useStore(pointing);
-  const typed = typedLength(written, units);
-  const [left, setLeft] = useState(false);
-  const wrong = left && written.trim() !== "" && !typed.ok ? typed.say : null;
   return (
-    <div className="draft-field">
-      <label htmlFor={id} className="small-lettering">
-        How long that is
-      </label>
-      <input
-        id={id}
-        type="text"
-        className="look-list"
-        autoComplete="off"
-        spellCheck={false}
-        value={written}
-        aria-invalid={wrong !== null}
-        aria-describedby={`${id}-note`}
-        onChange={(event) => {
-          setLeft(false);
-          tell({ do: "write", text: event.target.value });
-        }}
-        onBlur={() => setLeft(true)}
-      />
-      <p id={`${id}-note`} className={wrong ? "draft-wrong" : "draft-note"} role={wrong ? "alert" : undefined}>
-        {wrong ??
-          (pointedPair(now, "size")
-            ? "The length between the two places marked L."
-            : "Point at both ends of it, and write its length here.")}
-      </p>
-    </div>
+    <TypedLength
+      label="How long that is"
+      value={written}
+      units={units}
+      onChange={(text) => tell({ do: "write", text })}
+      note={
+        pointedPair(now, "size")
+          ? "The length between the two places marked L."
+          : "Point at both ends of it, and write its length here."
+      }
+    />
   );
 }

@@ -13,7 +13,7 @@ import type { FourPoints } from "@/app/_photo/worker/messages";
 import type { Bounds } from "@/app/_sheet/view";
 import { typedLength } from "@/lib/draft/snapping/typed-point";
 import { useExercise } from "../draft-context";
-import { LengthField } from "./length-field";
+import { TypedLength } from "../typed-length";
 import type { OpenedPicture, Trouble } from "./open-tracing";
 import { useAddress } from "./under-plan";
 
@@ -44,6 +44,7 @@ type BoardProps = Props & { readonly size: BoardSize; readonly bounds: Bounds };
 
 function Board({ picture, trouble, onSet, onLeave, size, bounds }: BoardProps) {
   const { units } = useExercise();
+  const example = units === "m" ? "297 mm" : '11"';
   const { grips, selected, select, handles, onHand, watch } = useGrips<Corner>(CORNERS, size, bounds);
   const [typed, setTyped] = useState({ width: "", height: "" });
   const address = useAddress(picture.picture);
@@ -74,16 +75,18 @@ function Board({ picture, trouble, onSet, onLeave, size, bounds }: BoardProps) {
         <Nudges onNudge={handles.nudge} />
         <p>Both sides in one measure, on the paper or on the stage: only how they compare counts.</p>
         <div className="draft-fields">
-          <LengthField
-            words="How wide it is"
+          <TypedLength
+            label="How wide it is"
             value={typed.width}
             units={units}
+            example={example}
             onChange={(text) => setTyped({ ...typed, width: text })}
           />
-          <LengthField
-            words="How high it is"
+          <TypedLength
+            label="How high it is"
             value={typed.height}
             units={units}
+            example={example}
             onChange={(text) => setTyped({ ...typed, height: text })}
           />
         </div>

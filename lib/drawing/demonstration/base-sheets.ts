@@ -1,6 +1,7 @@
 import type { Exercise } from "../../exercise/exercise";
 import { apronDrop } from "../../exercise/inside-frame";
 import { toPaperMm } from "../../measure/scale";
+import { BLANK_PLAN } from "../../plan/blank-plan";
 import { clearest } from "../clear-lettering";
 import type { DisplayItem, DisplayList, Lettering } from "../display-list";
 import { drawPlan } from "../draw-plan";
@@ -8,7 +9,6 @@ import { drawSheetPicture } from "../draw-sheet-picture";
 import { textWidthMm } from "../lettering-box";
 import { LETTER_MM, makeLettering, makeStroke } from "../make-stroke";
 import { drawPlasterRule } from "../picture-parts/draw-plaster-rule";
-import { nothingOf } from "./demonstration-boxes";
 import { thinFigures } from "./thin-figures";
 
 const PLASTER_LINE_NAME = "plan.stage.plaster-line.name";
@@ -50,7 +50,7 @@ export function ruledStage(exercise: Exercise): DisplayList {
   const rule = drawPlasterRule({ ...stage, apron: 0 }, viewer, units, scaleRatio).map((item) =>
     underApron({ ...item, id: `plan.${item.id}` }, exercise),
   );
-  const bare = drawPlan({ ...exercise, plan: nothingOf(exercise) }).filter(isKept);
+  const bare = drawPlan({ ...exercise, plan: BLANK_PLAN }).filter(isKept);
   return thinFigures([...bare, ...rule].map(legible), isFigure, scaleRatio);
 }
 

@@ -1,6 +1,7 @@
 import type { Exercise } from "../../exercise/exercise";
 import { exercisePoints } from "../../exercise/exercise-points";
 import { apronDrop } from "../../exercise/inside-frame";
+import { BLANK_PLAN } from "../../plan/blank-plan";
 import type { PlaneBox } from "../clear-lettering";
 import { displayBounds } from "../display-bounds";
 import { drawPlan } from "../draw-plan";
@@ -42,7 +43,7 @@ export function demonstrationBoxes(
   });
   const named = asked.filter(([X]) => Math.abs(X) <= reach);
   const picture = cover([left, Math.min(0, apronDrop(stage, viewer)), right, top], [...measured, ...named]);
-  const strokes = drawPlan({ ...exercise, plan: task.kind === "picture-to-plan" ? nothingOf(exercise) : exercise.plan })
+  const strokes = drawPlan({ ...exercise, plan: task.kind === "picture-to-plan" ? BLANK_PLAN : exercise.plan })
     .filter(({ id, kind }) => kind === "stroke" && !/^plan\.stage\.(plaster|centre)-line/.test(id))
     .flatMap((item) => (item.kind === "stroke" ? item.points : []));
   const places = [...task.marks, ...task.given].flatMap((name) => {
@@ -52,20 +53,6 @@ export function demonstrationBoxes(
   const [planLeft, low, planRight, high] = cover([-half, -stage.apron, half, stage.depth], [...strokes, ...places]);
   const wide = Math.max(-planLeft, planRight);
   return { picture: aboutCentre(picture), plan: [-wide, low, wide, high] };
-}
-
-/** The exercise's plan with nothing on it. */
-export function nothingOf({ plan }: Pick<Exercise, "plan">): Exercise["plan"] {
-  return {
-    ...plan,
-    corners: new Map(),
-    walls: [],
-    platforms: [],
-    stairs: [],
-    furniture: [],
-    columns: [],
-    masking: [],
-  };
 }
 
 function aboutCentre([left, bottom, right, top]: PlaneBox): PlaneBox {

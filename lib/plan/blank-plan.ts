@@ -1,6 +1,6 @@
-import type { Plan } from "../plan/plan";
+import type { Plan } from "./plan";
 
-/** A plan with nothing in it, to add to. */
+/** A plan with nothing on it. */
 export const BLANK_PLAN: Plan = {
   corners: new Map(),
   walls: [],

@@ -5,22 +5,28 @@ import { typedLength } from "@/lib/draft/snapping/typed-point";
 import type { LengthUnits } from "@/lib/measure/length";
 
 type Props = {
-  readonly words: string;
+  readonly label: string;
   readonly value: string;
   readonly units: LengthUnits;
   readonly onChange: (text: string) => void;
+  /** What it means, under it. */
+  readonly note?: string;
+  readonly example?: string;
 };
 
-/** A length above 0; what is wrong with it is said once it is left. */
-export function LengthField({ words, value, units, onChange }: Props) {
+const NONE = "This length must be above 0.";
+
+/** A length above 0 that counts while it is typed; what is wrong with it is said once it is left. */
+export function TypedLength({ label, value, units, onChange, note, example }: Props) {
   const id = useId();
   const [left, setLeft] = useState(false);
   const typed = typedLength(value, units);
   const wrong = !left || value.trim() === "" ? null : !typed.ok ? typed.say : typed.metres > 0 ? null : NONE;
+  const under = wrong ?? note;
   return (
     <div className="draft-field">
       <label htmlFor={id} className="small-lettering">
-        {words}
+        {label}
       </label>
       <input
         id={id}
@@ -29,22 +35,20 @@ export function LengthField({ words, value, units, onChange }: Props) {
         autoComplete="off"
         spellCheck={false}
         value={value}
-        placeholder={units === "m" ? "297 mm" : '11"'}
+        placeholder={example}
         aria-invalid={wrong !== null}
-        aria-describedby={wrong ? `${id}-wrong` : undefined}
+        aria-describedby={under ? `${id}-note` : undefined}
         onChange={(event) => {
           setLeft(false);
           onChange(event.target.value);
         }}
         onBlur={() => setLeft(true)}
       />
-      {wrong && (
-        <p id={`${id}-wrong`} className="draft-wrong">
-          {wrong}
+      {under && (
+        <p id={`${id}-note`} className={wrong ? "draft-wrong" : "draft-note"} role={wrong ? "alert" : undefined}>
+          {under}
         </p>
       )}
     </div>
   );
 }
-
-const NONE = "A side is longer than 0.";
