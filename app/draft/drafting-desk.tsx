@@ -82,6 +82,12 @@ function Table({ library }: Props) {
           This browser does not let the page keep your plan: it will be gone when you close or reload the page.
         </p>
       )}
+      {shelved.parted && (
+        <p className="draft-gone" role="status">
+          This plan was changed in another tab too. Nothing is lost: what you draw here is now a plan of its own, and
+          the other is under Plans as well.
+        </p>
+      )}
       <SheetContext value={sheet}>
         <div className="draft-sheet ruled" data-picture={picture}>
           <div className="draft-plan">

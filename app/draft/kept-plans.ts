@@ -60,6 +60,12 @@ export function keptPlans(shelf: Shelf): readonly KeptPlan[] {
     .sort((a, b) => (a.changed < b.changed ? 1 : -1));
 }
 
+/** When the plan of a key was kept last, which tells one keeping from another; null where there is none. */
+export function keptAt(shelf: Shelf, key: string): string | null {
+  const kept = take(shelf, PLAN_KEY + key);
+  return isRecord(kept) && typeof kept.changed === "string" ? kept.changed : null;
+}
+
 /** The plan that was open last; null where there is none. */
 export function lastOpen(shelf: Shelf): string | null {
   const key = take(shelf, OPEN_KEY);

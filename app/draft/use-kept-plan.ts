@@ -4,7 +4,7 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import { findShelf } from "@/app/_parts/kept-work/shelf";
 import type { LengthUnits } from "@/lib/measure/length";
 import { useDeskStore } from "./draft-context";
-import { forgetPlan, freshKey, type KeptPlan, keepPlan, keptPlan, keptPlans, lastOpen } from "./kept-plans";
+import { forgetPlan, freshKey, type KeptPlan, keepPlan, keptAt, keptPlan, keptPlans, lastOpen } from "./kept-plans";
 
 /** So long after the last change the plan is kept, milliseconds. */
 const REST_MS = 400;
@@ -14,6 +14,8 @@ export type Shelved = {
   readonly state: "opening" | "keeping" | "gone";
   /** Which of them is on the table. */
   readonly opened: string;
+  /** The plan was changed in another tab as well, so what is drawn here is kept as a plan of its own. */
+  readonly parted: boolean;
   readonly plans: readonly KeptPlan[];
   readonly open: (key: string) => void;
   readonly begin: (units: LengthUnits) => void;
@@ -28,14 +30,23 @@ export function useKeptPlan(): Shelved {
   const [state, setState] = useState<Shelved["state"]>("opening");
   const [opened, setOpened] = useState("1");
   const [plans, setPlans] = useState<readonly KeptPlan[]>([]);
+  const [parted, setParted] = useState(false);
   const now = useRef(opened);
+  /** When this tab kept or opened the plan last: kept at any other time, another tab has changed it. */
+  const seen = useRef<string | null>(null);
 
   const keep = useCallback(() => {
     const shelf = findShelf();
+    const there = shelf && keptAt(shelf, now.current);
+    if (shelf && there !== null && there !== seen.current) {
+      now.current = freshKey(shelf);
+      setOpened(now.current);
+      setParted(true);
+    }
     const { history, done, undone, hand, measures } = store.getState();
-    const kept =
-      shelf !== null &&
-      keepPlan(shelf, now.current, { history, done, undone, hand, measures }, new Date().toISOString());
+    const at = new Date().toISOString();
+    const kept = shelf !== null && keepPlan(shelf, now.current, { history, done, undone, hand, measures }, at);
+    if (kept) seen.current = at;
     setState(kept ? "keeping" : "gone");
     if (shelf) setPlans(keptPlans(shelf));
     return kept;
@@ -52,7 +63,9 @@ export function useKeptPlan(): Shelved {
       });
       if (!work) return;
       now.current = wanted;
+      seen.current = keptAt(shelf, wanted);
       setOpened(wanted);
+      setParted(false);
       store.getState().open(work);
     },
     [store],
@@ -62,7 +75,9 @@ export function useKeptPlan(): Shelved {
       const shelf = findShelf();
       keep();
       now.current = shelf ? freshKey(shelf) : "1";
+      seen.current = null;
       setOpened(now.current);
+      setParted(false);
       store.getState().begin(units);
       keep();
     },
@@ -111,5 +126,5 @@ export function useKeptPlan(): Shelved {
     };
   }, [store, keep, open]);
 
-  return { state, opened, plans, open, begin, throwAway, keepNow: keep };
+  return { state, opened, parted, plans, open, begin, throwAway, keepNow: keep };
 }
