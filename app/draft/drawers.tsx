@@ -1,14 +1,14 @@
 "use client";
 
 import type { Thing } from "@/lib/draft/draft";
-import { DRAWERS, type Drawer } from "./desk";
-import { useDesk, useDeskStore } from "./draft-context";
-import { DrawDrawer } from "./draw-drawer";
+import { DRAWERS, type Drawer } from "./desk/desk";
+import { useDesk, useDeskStore } from "./desk/draft-context";
+import { useApply } from "./desk/use-apply";
 import { Fetched } from "./fetched/fetched";
 import { fetchAhead, namePart } from "./fetched/part";
-import { StageDrawer } from "./stage-drawer";
-import { ThingsDrawer } from "./things-drawer";
-import { useApply } from "./use-apply";
+import { DrawDrawer } from "./hand/draw-drawer";
+import { StageDrawer } from "./stage/stage-drawer";
+import { ThingsDrawer } from "./things/things-drawer";
 
 const WORDS: Readonly<Record<Drawer, string>> = {
   stage: "Stage and eye",

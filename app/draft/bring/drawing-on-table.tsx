@@ -11,7 +11,7 @@ import { firstSizeChoice, type SizeChoice } from "@/lib/draft/bring/place/size-c
 import { openCatching } from "@/lib/draft/bring/pointing/catch-place";
 import type { LengthUnits } from "@/lib/measure/length";
 import { goTo } from "../exercise/go-to";
-import { usualHeights } from "../measures";
+import { usualHeights } from "../hand/measures";
 import { layBoard } from "./board";
 import type { BringDesk } from "./bring-desk";
 import { BringSheet } from "./bring-sheet";

@@ -4,7 +4,7 @@ import type { Heights } from "@/lib/draft/bring/place/as-brought-runs";
 import { typedLength } from "@/lib/draft/snapping/typed-point";
 import type { LengthUnits } from "@/lib/measure/length";
 import { printLength } from "@/lib/measure/print-length";
-import { TextField } from "../fields";
+import { TextField } from "../fields/fields";
 
 type Props = {
   readonly heights: Heights;

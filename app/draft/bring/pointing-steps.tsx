@@ -5,7 +5,7 @@ import { Press } from "@/app/_parts/press";
 import { placesAsked, pointedPair } from "@/lib/draft/bring/pointing/pointing";
 import { PLACE_WORDS } from "@/lib/draft/bring/pointing/say-pointing";
 import type { LengthUnits } from "@/lib/measure/length";
-import { TypedLength } from "../typed-length";
+import { TypedLength } from "../fields/typed-length";
 import type { PointingStore } from "./pointing-store";
 
 type Props = {

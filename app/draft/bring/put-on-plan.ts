@@ -5,8 +5,8 @@ import { applyEdit } from "@/lib/draft/edits/apply-edit";
 import { edit, startHistory } from "@/lib/draft/history";
 import { newDraft } from "@/lib/draft/new-draft";
 import type { LengthUnits } from "@/lib/measure/length";
-import { CHOOSING } from "../hand";
-import { freshKey, keepPlan, keptPlan, lastOpen, type Work } from "../kept-plans";
+import { CHOOSING } from "../hand/hand";
+import { freshKey, keepPlan, keptPlan, lastOpen, type Work } from "../kept/kept-plans";
 
 /** Letters of a title that is taken from a file's name. */
 const LONGEST_TITLE = 60;

@@ -2,7 +2,7 @@
 
 import { useEffect, useState } from "react";
 import { findShelf } from "@/app/_parts/kept-work/shelf";
-import type { Work } from "../kept-plans";
+import type { Work } from "../kept/kept-plans";
 import { planOnTable } from "./put-on-plan";
 
 /** The plan that lies on the desk, with all that can be undone; null where there is none. */

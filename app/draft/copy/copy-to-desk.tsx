@@ -7,8 +7,8 @@ import { type OwnText, useOwnText } from "@/app/_parts/own-exercise/use-own-text
 import { PlainPage } from "@/app/_parts/plain-page";
 import { Press, PressLink } from "@/app/_parts/press";
 import { startHistory } from "@/lib/draft/history";
-import { CHOOSING } from "../hand";
-import { freshKey, keepPlan } from "../kept-plans";
+import { CHOOSING } from "../hand/hand";
+import { freshKey, keepPlan } from "../kept/kept-plans";
 import { useReadDraft } from "./use-read-draft";
 
 /** A plan that came in, and what can be done with it. What its author does to it later does not come along: it is a copy. */

@@ -2,7 +2,7 @@
 
 import type { Task } from "@/lib/exercise/exercise";
 import { STRICTNESSES, TASK_KINDS } from "@/lib/exercise/exercise";
-import { ChoiceField } from "../fields";
+import { ChoiceField } from "../fields/fields";
 import type { ExercisePart } from "./exercise-part";
 
 const KIND_WORDS = {

@@ -11,8 +11,8 @@ import type { Draft } from "@/lib/draft/draft";
 import { MOST_PACKED, packText } from "@/lib/draft/exercise-desk/pack-text";
 import { writeDraft } from "@/lib/draft/write-draft";
 import { faultsOf } from "@/lib/exercise/check-sense";
-import { fileText } from "../file-text";
-import { SendDxf } from "../send-dxf";
+import { fileText } from "../kept/file-text";
+import { SendDxf } from "../kept/send-dxf";
 import { goTo } from "./go-to";
 import { OpenFile } from "./open-file";
 

@@ -7,9 +7,9 @@ import { When } from "@/app/_parts/when";
 import type { Draft } from "@/lib/draft/draft";
 import { MOST_VERSIONS, type Version } from "@/lib/draft/exercise-desk/versions";
 import { startHistory } from "@/lib/draft/history";
-import { useDesk, useDeskStore } from "../draft-context";
-import { fileText } from "../file-text";
-import { CHOOSING } from "../hand";
+import { useDesk, useDeskStore } from "../desk/draft-context";
+import { CHOOSING } from "../hand/hand";
+import { fileText } from "../kept/file-text";
 import { forgetVersion, keepVersion, keptVersions } from "./kept-versions";
 
 type Props = {

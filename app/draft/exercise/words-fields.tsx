@@ -2,7 +2,7 @@
 
 import { UNIT_WORDS } from "@/app/_parts/course/course-words";
 import { UNITS, type Unit } from "@/lib/exercise/exercise";
-import { ChoiceField, TextField } from "../fields";
+import { ChoiceField, TextField } from "../fields/fields";
 import type { ExercisePart } from "./exercise-part";
 import { LongField } from "./long-field";
 

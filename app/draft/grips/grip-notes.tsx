@@ -3,7 +3,7 @@
 import { Press } from "@/app/_parts/press";
 import type { Thing } from "@/lib/draft/draft";
 import { handlesOf } from "@/lib/draft/reshape/handles-of";
-import { useDesk, useDeskStore, useExercise } from "../draft-context";
+import { useDesk, useDeskStore, useExercise } from "../desk/draft-context";
 import { handleNamed, sayHandle } from "./grip";
 import { holdNext, takeCornerOut } from "./use-grip-keys";
 

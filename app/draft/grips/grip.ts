@@ -9,9 +9,9 @@ import { printLength } from "@/lib/measure/print-length";
 import { capital } from "@/lib/plan/first-letter";
 import type { Plan } from "@/lib/plan/plan";
 import type { PlanPoint } from "@/lib/stage/frame";
-import type { Desk } from "../desk";
-import { sayAngle } from "../live-lines";
-import { sayPlace } from "../thing-words";
+import type { Desk } from "../desk/desk";
+import { sayAngle } from "../plan/live-lines";
+import { sayPlace } from "../things/thing-words";
 
 /** What a pulled handle amounts to: the edit, what the handle goes by afterwards, and where it leads in words. */
 export type Pulled = { readonly edit: Edit; readonly handle: HandleName; readonly said: string };

@@ -5,7 +5,7 @@ import { AtPoint } from "@/app/_sheet/end-marks";
 import { useSheet } from "@/app/_sheet/sheet-context";
 import { nameOfHandle } from "@/lib/draft/reshape/handle";
 import { handlesOf } from "@/lib/draft/reshape/handles-of";
-import { useDesk, useExercise } from "../draft-context";
+import { useDesk, useExercise } from "../desk/draft-context";
 import { grippedThing, isQuiet } from "./grip";
 import { GRIP_SHAPES } from "./grip-shapes";
 

@@ -4,8 +4,8 @@ import { nameOfHandle } from "@/lib/draft/reshape/handle";
 import { handlesOf } from "@/lib/draft/reshape/handles-of";
 import { stepHandle } from "@/lib/draft/reshape/step-handle";
 import type { StepDirection } from "@/lib/draft/snapping/step-point";
-import type { Desk } from "../desk";
-import { useDeskStore } from "../draft-context";
+import type { Desk } from "../desk/desk";
+import { useDeskStore } from "../desk/draft-context";
 import { grippedThing, handleNamed, pullHandle, sayHandle } from "./grip";
 
 /** The handles of what is chosen by keys. Each answers whether it did anything. */

@@ -4,7 +4,7 @@ import Link from "next/link";
 import { useState } from "react";
 import { Press } from "@/app/_parts/press";
 import { When } from "@/app/_parts/when";
-import { useDesk } from "../draft-context";
+import { useDesk } from "../desk/draft-context";
 import { goTo } from "../exercise/go-to";
 import type { LibraryLink } from "./kept-links";
 import type { Library } from "./library";

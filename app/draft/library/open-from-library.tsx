@@ -4,7 +4,7 @@ import { useEffect, useState } from "react";
 import { findShelf } from "@/app/_parts/kept-work/shelf";
 import { PlainPage } from "@/app/_parts/plain-page";
 import { Press, PressLink } from "@/app/_parts/press";
-import { openNext } from "../kept-plans";
+import { openNext } from "../kept/kept-plans";
 import { type FromLibrary, type PutDown, putBeside, putOnTable } from "./put-on-table";
 
 /** The desk takes this page's place, so that going back does not put the plan down once more. */

@@ -2,9 +2,9 @@ import { findShelf, type Shelf } from "@/app/_parts/kept-work/shelf";
 import { nameOfText } from "@/app/_parts/own-exercise/name-of-text";
 import type { Draft } from "@/lib/draft/draft";
 import { startHistory } from "@/lib/draft/history";
-import { fileText } from "../file-text";
-import { CHOOSING } from "../hand";
-import { freshKey, keepPlan, keptDraft, openNext } from "../kept-plans";
+import { CHOOSING } from "../hand/hand";
+import { fileText } from "../kept/file-text";
+import { freshKey, keepPlan, keptDraft, openNext } from "../kept/kept-plans";
 import { keepLink, linkedPlans } from "./kept-links";
 import { type Opening, whichToOpen } from "./which-to-open";
 

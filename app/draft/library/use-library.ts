@@ -5,7 +5,7 @@ import { newId } from "@/app/_parts/hand-ins/new-id";
 import { findShelf } from "@/app/_parts/kept-work/shelf";
 import { nameOfText } from "@/app/_parts/own-exercise/name-of-text";
 import type { Draft } from "@/lib/draft/draft";
-import { fileText } from "../file-text";
+import { fileText } from "../kept/file-text";
 import { forgetLink, keepLink, keptLink, type LibraryLink } from "./kept-links";
 import { type Sent, sendOn } from "./send-plan";
 

@@ -4,7 +4,7 @@ import { useEffect, useLayoutEffect, useRef } from "react";
 import { viewOfPane } from "@/app/_sheet/pane-state";
 import { useSheet } from "@/app/_sheet/sheet-context";
 import { type Plane, type PxSize, pxPerMm, type View } from "@/app/_sheet/view";
-import { useDeskStore } from "../draft-context";
+import { useDeskStore } from "../desk/draft-context";
 import { rememberHandPaths } from "./hand-paths";
 import type { LivePaper } from "./live-paper";
 import { type Pens, readPens } from "./pens";

@@ -1,7 +1,7 @@
 import { apronDrop } from "@/lib/exercise/inside-frame";
-import { backWallFoot } from "../back-wall-foot";
-import { type Desk, shownDraft } from "../desk";
-import { frameLayer } from "../picture-layers";
+import { type Desk, shownDraft } from "../desk/desk";
+import { backWallFoot } from "../picture/back-wall-foot";
+import { frameLayer } from "../picture/picture-layers";
 import { type LivePaper, paintInPaper, paperPoint } from "./live-paper";
 import { paintList } from "./paint-list";
 import { paintBackWall } from "./paint-marks";

@@ -1,9 +1,9 @@
 import type { DisplayList } from "@/lib/drawing/display-list";
 import type { Exercise } from "@/lib/exercise/exercise";
-import { changedInPicture } from "../changed-in-picture";
-import { pictureLayers } from "../picture-layers";
-import { type Memory, rememberIn } from "../remember";
-import { createSeeThrough } from "../see-through";
+import { type Memory, rememberIn } from "../layers/remember";
+import { changedInPicture } from "../picture/changed-in-picture";
+import { pictureLayers } from "../picture/picture-layers";
+import { createSeeThrough } from "../picture/see-through";
 
 export type Seen = Pick<Exercise, "plan" | "stage" | "viewer">;
 

@@ -1,9 +1,9 @@
 "use client";
 
 import { useEffect, useLayoutEffect, useRef } from "react";
-import { sayAim } from "../aim-at";
-import type { Desk } from "../desk";
-import { useDeskStore } from "../draft-context";
+import type { Desk } from "../desk/desk";
+import { useDeskStore } from "../desk/draft-context";
+import { sayAim } from "../hand/aim-at";
 
 const useBrowserLayoutEffect = typeof window === "undefined" ? useEffect : useLayoutEffect;
 

@@ -4,7 +4,7 @@ import { useMemo } from "react";
 import { AtPoint } from "@/app/_sheet/end-marks";
 import { useSheet } from "@/app/_sheet/sheet-context";
 import { type MarkPlace, type MarkPlane, markPlaces } from "@/lib/draft/exercise-desk/mark-places";
-import { useDesk, useExercise } from "../draft-context";
+import { useDesk, useExercise } from "../desk/draft-context";
 import "./marks.css";
 
 /** While the exercise is made: every point that can be asked, with its numbers in the order; what is given is a full square. */

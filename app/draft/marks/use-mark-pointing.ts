@@ -7,8 +7,8 @@ import { putPlace, USE_AFTER } from "@/lib/draft/exercise-desk/press-place";
 import { capital } from "@/lib/plan/first-letter";
 import { namePoints } from "@/lib/plan/name-points";
 import { sayPoint } from "@/lib/plan/say-point";
-import type { Desk } from "../desk";
-import { useDeskStore } from "../draft-context";
+import type { Desk } from "../desk/desk";
+import { useDeskStore } from "../desk/draft-context";
 import { sayNumbers } from "./mark-numbers";
 
 /** How far an arrow goes through the places. */

@@ -3,7 +3,7 @@
 import type { Draft, Thing } from "@/lib/draft/draft";
 import type { Edit } from "@/lib/draft/edit";
 import type { Sight } from "@/lib/draft/sense/sightlines/sight";
-import { NotesSection } from "../notes-section";
+import { NotesSection } from "./notes-section";
 import { SightlinesSection } from "./sightlines-section";
 
 type Props = {

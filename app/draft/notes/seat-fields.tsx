@@ -1,5 +1,5 @@
 import type { Seat } from "@/lib/draft/sense/sightlines/seat";
-import { LengthField } from "../fields";
+import { LengthField } from "../fields/fields";
 
 type Props = { readonly seat: Seat; readonly onSeat: (change: Partial<Pick<Seat, "at" | "eyeHeight">>) => null };
 

@@ -6,7 +6,7 @@ import { useSheet } from "@/app/_sheet/sheet-context";
 import { drawHidden } from "@/lib/draft/sense/sightlines/draw-hidden";
 import { drawSight } from "@/lib/draft/sense/sightlines/draw-sight";
 import type { Sight } from "@/lib/draft/sense/sightlines/sight";
-import { useExercise } from "../draft-context";
+import { useExercise } from "../desk/draft-context";
 
 /** What a seat sees of the plan, and what it does not, in the plan's own scale. */
 export function SightLines({ sight }: { readonly sight: Sight }) {

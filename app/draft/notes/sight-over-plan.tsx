@@ -1,6 +1,6 @@
 "use client";
 
-import { useDesk } from "../draft-context";
+import { useDesk } from "../desk/draft-context";
 import { Fetched } from "../fetched/fetched";
 import { namePart } from "../fetched/part";
 

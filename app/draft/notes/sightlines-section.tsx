@@ -7,7 +7,7 @@ import type { Edit } from "@/lib/draft/edit";
 import { type Seat, usualSeats } from "@/lib/draft/sense/sightlines/seat";
 import type { Sight } from "@/lib/draft/sense/sightlines/sight";
 import { sightlines } from "@/lib/draft/sense/sightlines/sightlines";
-import { ChoiceField } from "../fields";
+import { ChoiceField } from "../fields/fields";
 import { SeatFields } from "./seat-fields";
 import { SightDrawing } from "./sight-drawing";
 import "./notes.css";

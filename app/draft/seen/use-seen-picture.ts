@@ -1,8 +1,8 @@
 "use client";
 
 import { useEffect, useState } from "react";
-import { pictureLayerNames } from "../changed-in-picture";
-import type { Layer } from "../remember";
+import type { Layer } from "../layers/remember";
+import { pictureLayerNames } from "../picture/changed-in-picture";
 import type { Answer, Asked } from "./messages";
 
 export type SeenPicture =

@@ -14,7 +14,7 @@ import { BringSheet } from "../bring/bring-sheet";
 import { PointingSteps } from "../bring/pointing-steps";
 import { createPointing, type PointingStore } from "../bring/pointing-store";
 import { PointingSurface } from "../bring/pointing-surface";
-import { useExercise } from "../draft-context";
+import { useExercise } from "../desk/draft-context";
 import { linesOfTracing, type OpenedPicture, type Trouble } from "./open-tracing";
 import { type Trace, USUAL_STRENGTH } from "./trace";
 import { useTraceStore } from "./trace-context";

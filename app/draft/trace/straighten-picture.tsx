@@ -12,8 +12,8 @@ import { useGrips } from "@/app/_photo/use-grips";
 import type { FourPoints } from "@/app/_photo/worker/messages";
 import type { Bounds } from "@/app/_sheet/view";
 import { typedLength } from "@/lib/draft/snapping/typed-point";
-import { useExercise } from "../draft-context";
-import { TypedLength } from "../typed-length";
+import { useExercise } from "../desk/draft-context";
+import { TypedLength } from "../fields/typed-length";
 import type { OpenedPicture, Trouble } from "./open-tracing";
 import { useAddress } from "./under-plan";
 

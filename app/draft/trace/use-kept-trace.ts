@@ -2,7 +2,7 @@
 
 import { useEffect } from "react";
 import { findShelf, keysOf, PLAN_KEY } from "@/app/_parts/kept-work/shelf";
-import type { Shelved } from "../use-kept-plan";
+import type { Shelved } from "../kept/use-kept-plan";
 import { useTraceStore } from "./trace-context";
 import { forgetOtherTraces, forgetTrace, keepTrace, keptTrace } from "./trace-shelf";
 

@@ -1,8 +1,8 @@
 import { beforeEach, describe, expect, it } from "vitest";
 import { newPlan, planOnTable, putOnPlan } from "@/app/draft/bring/put-on-plan";
-import { fileName } from "@/app/draft/file-name";
-import { CHOOSING } from "@/app/draft/hand";
-import { keepPlan, keptPlans, lastOpen } from "@/app/draft/kept-plans";
+import { CHOOSING } from "@/app/draft/hand/hand";
+import { fileName } from "@/app/draft/kept/file-name";
+import { keepPlan, keptPlans, lastOpen } from "@/app/draft/kept/kept-plans";
 import type { Edit } from "@/lib/draft/edit";
 import { startHistory, undo } from "@/lib/draft/history";
 import { newDraft } from "@/lib/draft/new-draft";

@@ -3,10 +3,10 @@ import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import { passedOn, windowShelf } from "@/app/_parts/own-exercise/passed-on";
 import { takeUp } from "@/app/_parts/own-exercise/set-aside";
-import { createDesk } from "@/app/draft/desk-store";
-import { DeskContext, useDesk } from "@/app/draft/draft-context";
+import { createDesk } from "@/app/draft/desk/desk-store";
+import { DeskContext, useDesk } from "@/app/draft/desk/draft-context";
+import { useApply } from "@/app/draft/desk/use-apply";
 import { ExerciseDesk } from "@/app/draft/exercise/exercise-desk";
-import { useApply } from "@/app/draft/use-apply";
 import { unpackText } from "@/lib/draft/exercise-desk/pack-text";
 import { readDraft } from "@/lib/draft/read-draft";
 

@@ -4,7 +4,7 @@ import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import { setAside, takeUp } from "@/app/_parts/own-exercise/set-aside";
 import { CopyToDesk } from "@/app/draft/copy/copy-to-desk";
-import { keptPlans, lastOpen } from "@/app/draft/kept-plans";
+import { keptPlans, lastOpen } from "@/app/draft/kept/kept-plans";
 import { pageOf } from "@/app/practise/[id]/page-of";
 import { OwnPractise } from "@/app/practise/draft/own-practise";
 import { packText } from "@/lib/draft/exercise-desk/pack-text";

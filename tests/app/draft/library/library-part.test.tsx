@@ -1,9 +1,9 @@
 import { act, render, screen, waitFor } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import { createDesk } from "@/app/draft/desk-store";
-import { DeskContext } from "@/app/draft/draft-context";
-import { fileText } from "@/app/draft/file-text";
+import { createDesk } from "@/app/draft/desk/desk-store";
+import { DeskContext } from "@/app/draft/desk/draft-context";
+import { fileText } from "@/app/draft/kept/file-text";
 import { keptLink, linkedPlans } from "@/app/draft/library/kept-links";
 import type { Library } from "@/app/draft/library/library";
 import { LibraryPart } from "@/app/draft/library/library-part";

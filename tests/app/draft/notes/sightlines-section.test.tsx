@@ -1,8 +1,8 @@
 import { render, screen, waitFor } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { expect, it, vi } from "vitest";
-import { createDesk } from "@/app/draft/desk-store";
-import { DeskContext } from "@/app/draft/draft-context";
+import { createDesk } from "@/app/draft/desk/desk-store";
+import { DeskContext } from "@/app/draft/desk/draft-context";
 import { SightlinesSection } from "@/app/draft/notes/sightlines-section";
 import type { Draft } from "@/lib/draft/draft";
 import { newDraft } from "@/lib/draft/new-draft";
