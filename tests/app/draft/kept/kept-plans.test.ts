@@ -6,7 +6,7 @@ import { keepVersion, keptVersions } from "@/app/draft/exercise/kept-versions";
 import { forgetPlan, freshKey, keepPlan, keptPlan, keptPlans, lastOpen, type Work } from "@/app/draft/kept/kept-plans";
 import { readDraft } from "@/lib/draft/read-draft";
 import { writeDraft } from "@/lib/draft/write-draft";
-import { smallShelf } from "../parts/kept-work/small-shelf";
+import { smallShelf } from "../../parts/kept-work/small-shelf";
 
 let kept = smallShelf();
 const shelf = (): Shelf => kept;

@@ -8,9 +8,9 @@ import { planLayers } from "@/app/draft/plan/plan-layers";
 import type { Draft } from "@/lib/draft/draft";
 import { applyEdit } from "@/lib/draft/edits/apply-edit";
 import type { DisplayItem } from "@/lib/drawing/display-list";
-import { anyMaking, anyStart } from "../../draft/any-edit";
-import type { Making } from "../../draft/making";
-import { seeded } from "../../seeded";
+import { anyMaking, anyStart } from "../../../draft/any-edit";
+import type { Making } from "../../../draft/making";
+import { seeded } from "../../../seeded";
 
 function run(draft: Draft, list: readonly Making[]): Draft {
   return list.reduce((before, make) => {
