@@ -1,4 +1,5 @@
 import type { Page } from "@playwright/test";
+import { writeWordLink } from "../classroom/accounts/word-link";
 import type { DrawnClass } from "./photograph-class";
 import type { Screen } from "./photograph-screens";
 
@@ -26,6 +27,14 @@ export const CLASS_SCREENS: readonly Screen[] = [
   { name: "class-8-live", show: showMarks },
   { name: "class-9-phone", show: (page, drawn) => as(page, drawn.student, `/live/${drawn.voteCode}`) },
   { name: "class-10-pile", show: (page, drawn) => as(page, drawn.teacher, `/class/${drawn.classId}/pile`) },
+  { name: "class-11-plans", show: (page, drawn) => as(page, drawn.teacher, "/class/plans") },
+  { name: "class-12-plan", show: (page, drawn) => as(page, drawn.teacher, `/class/plans/${drawn.planId}`) },
+  { name: "class-13-shared", show: (page, drawn) => as(page, drawn.teacher, writeWordLink("shared", drawn.planWord)) },
+  { name: "class-14-teachers", show: (page, drawn) => as(page, drawn.teacher, "/class/teachers") },
+  {
+    name: "class-15-change",
+    show: (page, drawn) => as(page, drawn.teacher, `/class/${drawn.classId}/homework/${drawn.homeworkId}/change`),
+  },
 ];
 
 async function as(page: Page, cookies: readonly string[], path: string): Promise<void> {

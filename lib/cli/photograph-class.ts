@@ -8,6 +8,8 @@ import { cookieSecret } from "../classroom/accounts/settings";
 import { courseText } from "../classroom/homework/course-text";
 import { handIn } from "../classroom/homework/hand-in";
 import { setHomework } from "../classroom/homework/set-homework";
+import { keepPlan } from "../classroom/library/keep-plan";
+import { sharePlan } from "../classroom/library/share-plan";
 import { openVote } from "../classroom/live/open-vote";
 import { putGuesses } from "../classroom/live/put-guesses";
 import { openStore } from "../classroom/store/open-store";
@@ -30,6 +32,9 @@ export type DrawnClass = {
   readonly handInId: string;
   readonly voteId: string;
   readonly voteCode: string;
+  /** A plan of the teacher's library, with an earlier version, shared by a word. */
+  readonly planId: string;
+  readonly planWord: string;
 };
 
 const EXERCISES = ["points-on-the-floor", "square-and-parallel"] as const;
@@ -127,6 +132,7 @@ async function fillStore(store: Store): Promise<DrawnClass> {
     return { round: 1, person: joined[i]?.memberId ?? "", at };
   });
   sure(await putGuesses(store, vote.voteId, guesses));
+  const { planId, planWord } = await fillLibrary(store, teacher.userId, folder);
   const student = joined[1]?.cookies ?? [];
   return {
     teacher: teacher.cookies.map(pair),
@@ -136,7 +142,26 @@ async function fillStore(store: Store): Promise<DrawnClass> {
     handInId: shown,
     voteId: vote.voteId,
     voteCode: vote.code,
+    planId,
+    planWord,
   };
+}
+
+/** Two plans in a teacher's library; the first has an earlier version, and a link. */
+async function fillLibrary(store: Store, ownerId: string, folder: string) {
+  const [kitchen, landing] = [await textOf(folder, "tallow-kitchen"), await textOf(folder, "ferry-landing")];
+  const [planId, otherId] = [randomUUID(), randomUUID()];
+  const earlier = kitchen.replace('"level": 4', '"level": 3');
+  sure(await keepPlan(store, { ownerId, planId, base: 0, text: earlier, words: "before the table was moved" }));
+  sure(await keepPlan(store, { ownerId, planId, base: 1, text: kitchen, words: "" }));
+  sure(await keepPlan(store, { ownerId, planId: otherId, base: 0, text: landing, words: "" }));
+  return { planId, planWord: sure(await sharePlan(store, planId, true)).value ?? "" };
+}
+
+async function textOf(folder: string, id: string): Promise<string> {
+  const found = await courseText(folder, id);
+  if (found === undefined) throw new Error(`The course has no ${id}.`);
+  return found;
 }
 
 /** A student's marks: the true places or a habit's, each swayed its own way. */

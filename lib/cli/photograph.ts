@@ -39,6 +39,8 @@ const README_PICTURES: readonly (readonly [screen: string, size: string, file: s
   ["result-finished", "laptop", "finished"],
   ["record", "laptop", "record"],
   ["draft-4-things", "laptop", "draft"],
+  ["draft-8-comes-out", "laptop", "bring"],
+  ["class-12-plan", "laptop", "library"],
   ["demonstrate-1-line", "projector", "demonstrate"],
   ["demonstrate-3-notes", "laptop", "notes"],
   ["sheet", "laptop", "sheet"],
