@@ -62,7 +62,7 @@ export function drawEdges(
   const instead = new Set(dressed.flatMap((opening) => opening.instead));
   const straight = edges.flatMap(({ id, kind, from, to }) => {
     const [a, b] = [places.get(from), places.get(to)];
-    if (!a || !b || instead.has(`${from}~${to}`)) return [];
+    if (!a || !b || (kind === "opening" && instead.has(`${from}~${to}`))) return [];
     return [stroke(id, [a, b], WEIGHT[kind], kind === "column" ? "centre" : style.line)];
   });
   const curved = dressed.flatMap(({ name, lines }) =>

@@ -21,16 +21,14 @@ export function allOf(plan: Plan): Touched {
 
 /**
  * What has to be drawn anew of a plan that was changed: the things that are others than before, the walls whose ends moved, and
- * those that lean on them, for their mitres and the places of names. Everything, where the view is another or something is gone.
+ * those that lean on them, for their mitres and the places of names. Everything, where the stage or the sheet is another or something
+ * is gone. The eye has no part in a plan.
  */
 export function touchedSince(before: Drawn, after: Drawn): Touched {
   const { plan } = after;
-  const sameView =
-    before.stage === after.stage &&
-    before.viewer === after.viewer &&
-    before.units === after.units &&
-    before.scaleRatio === after.scaleRatio;
-  if (!sameView || lacksAny(before.plan, plan)) return allOf(plan);
+  const sameSheet =
+    before.stage === after.stage && before.units === after.units && before.scaleRatio === after.scaleRatio;
+  if (!sameSheet || lacksAny(before.plan, plan)) return allOf(plan);
   const sameSurfaces = SURFACES.every((list) => before.plan[list] === plan[list]);
   const others = anew(before.plan.walls, plan.walls);
   const seeds = new Set(

@@ -19,8 +19,10 @@ export type Look = { readonly view: View; readonly size: PxSize };
 
 type Props = {
   readonly plane: Plane;
-  /** Paints what moves; called when the desk or the view changes, once a frame. */
+  /** Paints what moves. */
   readonly paint: (paper: LivePaper) => void;
+  /** What the painting hangs on, beside the view: it is painted once a frame, and only when something of that is another. */
+  readonly hangsOn: () => readonly unknown[];
   readonly look?: (() => Look | null) | undefined;
 };
 
@@ -28,7 +30,7 @@ type Props = {
  * What moves, painted over a drawing that stays as it is: nothing of the page is laid out for it, which would cost more than a
  * frame has at hundreds of walls.
  */
-export function LiveCanvas({ plane, paint, look }: Props) {
+export function LiveCanvas({ plane, paint, hangsOn, look }: Props) {
   const { views, scaleRatio } = useSheet();
   const store = useDeskStore();
   const place = useRef<HTMLCanvasElement>(null);
@@ -42,6 +44,7 @@ export function LiveCanvas({ plane, paint, look }: Props) {
     let asked = 0;
     let read = Number.NEGATIVE_INFINITY;
     let pens: Pens | null = null;
+    let painted: readonly unknown[] = [];
     const show = () => {
       asked = 0;
       const pane = views.getState()[plane];
@@ -49,17 +52,20 @@ export function LiveCanvas({ plane, paint, look }: Props) {
       const density = window.devicePixelRatio;
       const width = Math.round((looked?.size.width ?? 0) * density);
       const height = Math.round((looked?.size.height ?? 0) * density);
+      const now = performance.now();
+      if (!pens || now - read > PAUSE_MS) pens = readPens(canvas);
+      read = now;
+      const view = looked?.view;
+      const from = [width, height, density, pens, view?.pxPerMetre, ...(view?.origin ?? []), ...hangsOn()];
+      if (from.length === painted.length && from.every((each, i) => each === painted[i])) return;
+      painted = from;
       // Another size empties it as well.
       if (canvas.width !== width || canvas.height !== height) Object.assign(canvas, { width, height });
       else {
         context.setTransform(1, 0, 0, 1, 0, 0);
         context.clearRect(0, 0, width, height);
       }
-      if (!looked || width === 0 || height === 0) return;
-      const now = performance.now();
-      if (!pens || now - read > PAUSE_MS) pens = readPens(canvas);
-      read = now;
-      const { view } = looked;
+      if (!view || width === 0 || height === 0) return;
       const wholeMm = pxPerMm(viewOfPane(pane), scaleRatio) / pane.factor;
       paint({ context, pens, view, scaleRatio, density, wholeMm, handPaths });
     };
@@ -72,7 +78,7 @@ export function LiveCanvas({ plane, paint, look }: Props) {
       cancelAnimationFrame(asked);
       for (const stop of stops) stop();
     };
-  }, [store, views, plane, scaleRatio, paint, look]);
+  }, [store, views, plane, scaleRatio, paint, hangsOn, look]);
 
   return <canvas ref={place} className="draft-live" />;
 }

@@ -71,6 +71,10 @@ export function PicturePane() {
     },
     [store, change, hide, exercise, drawn],
   );
+  const hangsOn = useCallback(() => {
+    const { plan, stage, viewer, units } = shownDraft(store.getState()).exercise;
+    return [plan, stage, viewer, units];
+  }, [store]);
   const { svg, letGo, step } = useBackWall();
   const marks = useMarkPointing("picture");
   const opening = useId();
@@ -106,7 +110,7 @@ export function PicturePane() {
           onSecondFinger={letGo}
           {...svg}
           live={<MarkNumbers plane="picture" />}
-          over={<LiveCanvas plane="picture" paint={paint} />}
+          over={<LiveCanvas plane="picture" paint={paint} hangsOn={hangsOn} />}
         >
           <clipPath id={opening}>
             <rect x={left} y={top} width={right - left} height={foot - top} />

@@ -10,8 +10,9 @@ import { viewOfPane } from "@/app/_sheet/pane-state";
 import { useSheet } from "@/app/_sheet/sheet-context";
 import type { Thing } from "@/lib/draft/draft";
 import { indexThings } from "@/lib/draft/snapping/thing-at";
+import { shownDraft } from "../desk/desk";
 import { useDesk, useDeskStore, useExercise } from "../desk/draft-context";
-import { grippedThing, handleNamed } from "../grips/grip";
+import { grippedThing, handleNamed, isQuiet } from "../grips/grip";
 import { Grips } from "../grips/grips";
 import { withRun } from "../hand/aim-at";
 import type { Layer } from "../layers/remember";
@@ -70,6 +71,12 @@ export function PlanPane() {
     },
     [store, layers, hide],
   );
+  const hangsOn = useCallback(() => {
+    const desk = store.getState();
+    const { hand, aim, chosen, grip, trying } = desk;
+    const { plan, stage, units } = shownDraft(desk).exercise;
+    return [hand, aim, chosen, grip, isQuiet(desk), trying === null, plan, stage, units];
+  }, [store]);
   const aimed = useCallback(() => {
     const desk = store.getState();
     const { aim, trying, grip } = desk;
@@ -108,10 +115,10 @@ export function PlanPane() {
         }
         over={
           <>
-            <LiveCanvas plane="plan" paint={paint} />
+            <LiveCanvas plane="plan" paint={paint} hangsOn={hangsOn} />
             {finger && (
               <Magnifier plane="plan" drawingId={DRAWING_ID} mark={aimed} watch={store.subscribe}>
-                <LiveCanvas plane="plan" paint={paint} look={magnified} />
+                <LiveCanvas plane="plan" paint={paint} hangsOn={hangsOn} look={magnified} />
               </Magnifier>
             )}
           </>
