@@ -105,8 +105,10 @@ export function keptPlan(shelf: Shelf, key: string, read: (text: string) => Draf
   const draft = keptDraft(shelf, key, read);
   if (!isRecord(kept) || !draft) return null;
   const rest = { hand: readHand(kept.hand), measures: (kept.measures ?? null) as Measures | null };
-  const base = read(JSON.stringify(kept.base));
   const [done, undone] = [stepsOf(kept.done), stepsOf(kept.undone)];
+  // Without steps there is nothing to begin from.
+  if (done.length + undone.length === 0) return { history: startHistory(draft), done, undone, ...rest };
+  const base = read(JSON.stringify(kept.base));
   const again = base && doAgain(startHistory(base), [...done, ...undone.toReversed()]);
   if (again) {
     const history = undone.reduce(undo, again);

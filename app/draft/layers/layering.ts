@@ -29,6 +29,7 @@ export function layOut(draw: Draw, rest: Drawn, before: readonly Memory[] = []):
   const still = draw(rest, rememberIn(atRest, ...before));
   const stands = new Set(still.map(({ list }) => list));
   const names = new Set(still.map(({ key }) => key));
+  const byName = new Map(still.map((layer) => [layer.key, layer]));
   let lately: Memory = new Map();
   let last: { readonly of: unknown; readonly tried: TriedLayers } | null = null;
 
@@ -38,6 +39,7 @@ export function layOut(draw: Draw, rest: Drawn, before: readonly Memory[] = []):
     const layers = draw(trying, rememberIn(now, atRest, lately), touched);
     lately = now;
     const moving = layers.filter(({ list }) => !stands.has(list));
+    const drawn = new Set(moving.map(({ key }) => key));
     const gone = new Set(moving.flatMap(({ key }) => (names.has(key) ? [key] : [])));
     if (touched.walls === trying.plan.walls) {
       // All of it was drawn: what has no layer any more is gone.
@@ -45,7 +47,12 @@ export function layOut(draw: Draw, rest: Drawn, before: readonly Memory[] = []):
       for (const key of names) if (!there.has(key)) gone.add(key);
     }
     const stood = last?.tried.gone;
-    return { moving, gone: stood && isSame(stood, gone) ? stood : gone };
+    if (!stood || isSame(stood, gone)) return { moving, gone: stood ?? gone };
+    if (stood.size > MOST_KEPT_OFF) return { moving, gone };
+    // What was off the paper a moment ago stays off it, and is painted as it stands: each coming and going costs a whole drawing.
+    const back = [...stood].flatMap((key) => (gone.has(key) || drawn.has(key) ? [] : (byName.get(key) ?? [])));
+    for (const key of stood) gone.add(key);
+    return { moving: [...back, ...moving], gone: isSame(stood, gone) ? stood : gone };
   };
   return {
     still,
@@ -59,6 +66,9 @@ export function layOut(draw: Draw, rest: Drawn, before: readonly Memory[] = []):
     memories: () => [atRest, lately],
   };
 }
+
+/** More layers than this are put back as soon as they stand as before. */
+const MOST_KEPT_OFF = 80;
 
 function isSame(a: ReadonlySet<string>, b: ReadonlySet<string>): boolean {
   return a.size === b.size && [...a].every((each) => b.has(each));
