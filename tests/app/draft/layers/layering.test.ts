@@ -101,6 +101,20 @@ describe("what is shown while something moves", () => {
     for (const names of plan) expect(names).toBe(plan[0]);
     for (const names of picture) expect(names).toBe(picture[0]);
   });
+
+  it("keeps off the paper what stands as before for a moment, and paints it as it stands", () => {
+    const { exercise: rest } = run(edited(), []);
+    const { still, tried } = layOut(planLayers, rest);
+    const at = rest.plan.corners.get("B") ?? [0, 0];
+    const [first, back, last] = [0.1, 0, 0.2].map((by) => {
+      const corners = new Map(rest.plan.corners).set("B", by === 0 ? at : [at[0] + by, at[1] + by]);
+      return tried({ ...rest, plan: { ...rest.plan, corners } });
+    });
+    expect(first?.gone.size).toBeGreaterThan(0);
+    expect(back?.gone).toBe(first?.gone);
+    expect(last?.gone).toBe(first?.gone);
+    expect(byName(back?.moving ?? [])).toEqual(byName(still.filter(({ key }) => first?.gone.has(key))));
+  });
 });
 
 function edited(): Draft {
