@@ -24,6 +24,7 @@ export function createDesk(units: LengthUnits): DeskStore {
         history: startHistory(newDraft(units)),
         done: [],
         undone: [],
+        kept: null,
         measures: usualMeasures(units),
         grid: firstGrid(units),
         drawer: "stage",
@@ -53,6 +54,7 @@ export function createDesk(units: LengthUnits): DeskStore {
     return {
       ...fresh(units),
       apply: (change, { joins = false } = {}) => {
+        get().recall();
         const { history, done } = get();
         const edited = edit(history, change, { joins });
         if (!edited.ok) {
@@ -83,6 +85,7 @@ export function createDesk(units: LengthUnits): DeskStore {
         set(edited.ok ? { trying: edited.draft, moves: true, trouble: "" } : { trouble: edited.say });
       },
       undo: () => {
+        get().recall();
         const { history, done, undone, hand } = get();
         if (isUnderWay(hand)) {
           get().backOut();
@@ -95,6 +98,7 @@ export function createDesk(units: LengthUnits): DeskStore {
         goTo(before, "Undone.");
       },
       redo: () => {
+        get().recall();
         const { history, done, undone } = get();
         const step = undone.at(-1);
         const after = redo(history);
@@ -143,7 +147,11 @@ export function createDesk(units: LengthUnits): DeskStore {
       say: (said) => set({ said, noted: "" }),
       note: (noted) => set({ noted }),
       begin: (units) => set(fresh(units)),
-      open: ({ history, done, undone, hand, measures }) => {
+      recall: (mayGoOn = () => true) => {
+        const all = get().kept?.goOn(mayGoOn);
+        if (all) set({ history: all.history, done: all.done, undone: all.undone, kept: null });
+      },
+      open: ({ history, done, undone, hand, measures }, kept) => {
         const { units } = history.draft.exercise;
         const begun = history.draft.exercise.plan.corners.size > 0;
         set({
@@ -151,6 +159,7 @@ export function createDesk(units: LengthUnits): DeskStore {
           history,
           done,
           undone,
+          kept: kept ?? null,
           hand,
           measures: measures ?? usualMeasures(units),
           grid: firstGrid(units),

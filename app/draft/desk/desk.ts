@@ -9,7 +9,7 @@ import type { Snapped } from "@/lib/draft/snapping/snap";
 import type { LengthUnits } from "@/lib/measure/length";
 import type { Hand } from "../hand/hand";
 import type { Measures } from "../hand/measures";
-import type { Step, Work } from "../kept/kept-plans";
+import type { KeptWork, Step, Work } from "../kept/kept-plans";
 
 export const DRAWERS = ["stage", "draw", "things", "notes", "exercise"] as const;
 /** What lies open beside the drawing. */
@@ -26,6 +26,8 @@ export type Desk = {
   readonly history: History;
   readonly done: readonly Step[];
   readonly undone: readonly Step[];
+  /** What leads to the steps of a plan that was kept, until they have been done again. */
+  readonly kept: KeptWork | null;
   /** The draft as it would be if what is being dragged were let go here; null at rest. */
   readonly trying: Draft | null;
   /** Whether what is aimed or dragged is on its way: what is written of it may wait until it rests. */
@@ -73,7 +75,10 @@ export type Desk = {
   readonly say: (words: string) => void;
   readonly note: (words: string) => void;
   readonly begin: (units: LengthUnits) => void;
-  readonly open: (work: Work) => void;
+  /** Opens a plan; `kept` is what leads to its steps, where they are not there yet. */
+  readonly open: (work: Work, kept?: KeptWork) => void;
+  /** Goes on with the steps of the plan that was opened, as long as it may; all of them before anything is done to it. */
+  readonly recall: (mayGoOn?: () => boolean) => void;
 };
 
 export type DeskStore = StoreApi<Desk>;

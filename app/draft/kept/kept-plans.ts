@@ -96,42 +96,72 @@ export function forgetPlan(shelf: Shelf, key: string): void {
   forgetLink(shelf, key);
 }
 
+/** A kept plan as it is, and what leads to all that can be undone: that takes a while where many steps were kept. */
+export type KeptWork = {
+  /** Without its steps. */
+  readonly work: Work;
+  readonly mayUndo: boolean;
+  readonly mayRedo: boolean;
+  /** Goes on with the steps as long as it may, and at least with one; the whole work once all are done. Its draft is that of `work`. */
+  readonly goOn: (mayGoOn: () => boolean) => Work | null;
+};
+
 /**
- * A kept plan with all that can be undone, or null for none. `read` reads the text of a plan. Its steps are done again from
- * where they began; should that not lead to the plan as it was kept, the plan counts, and its steps are gone.
+ * A kept plan, or null for none. `read` reads the text of a plan. Its steps are done again from where they began; should that not
+ * lead to the plan as it was kept, the plan counts, and its steps are gone.
  */
-export function keptPlan(shelf: Shelf, key: string, read: (text: string) => Draft | null): Work | null {
+export function openKept(shelf: Shelf, key: string, read: (text: string) => Draft | null): KeptWork | null {
   const kept = take(shelf, PLAN_KEY + key);
   const draft = keptDraft(shelf, key, read);
   if (!isRecord(kept) || !draft) return null;
   const rest = { hand: readHand(kept.hand), measures: (kept.measures ?? null) as Measures | null };
   const [done, undone] = [stepsOf(kept.done), stepsOf(kept.undone)];
-  // Without steps there is nothing to begin from.
-  if (done.length + undone.length === 0) return { history: startHistory(draft), done, undone, ...rest };
-  const base = read(JSON.stringify(kept.base));
-  const again = base && doAgain(startHistory(base), [...done, ...undone.toReversed()]);
-  if (again) {
+  const work: Work = { history: startHistory(draft), done: [], undone: [], ...rest };
+  const steps = [...done, ...undone.toReversed()];
+  const reached = (again: History): Work => {
     const history = undone.reduce(undo, again);
-    if (JSON.stringify(writeDraft(history.draft)) === JSON.stringify(kept.now))
-      return { history, done, undone, ...rest };
-  }
-  return { history: startHistory(draft), done: [], undone: [], ...rest };
+    const same = JSON.stringify(writeDraft(history.draft)) === JSON.stringify(kept.now);
+    return same ? { history: { ...history, draft }, done, undone, ...rest } : work;
+  };
+  let now: History | null = null;
+  let at = 0;
+  const goOn = (mayGoOn: () => boolean): Work | null => {
+    if (steps.length === 0) return work;
+    if (!now) {
+      const base = read(JSON.stringify(kept.base));
+      if (!base) return work;
+      now = startHistory(base);
+    }
+    do {
+      const step = steps[at];
+      now = step ? doAgain(now, step) : now;
+      if (!now) return work;
+      at++;
+    } while (at < steps.length && mayGoOn());
+    return at < steps.length ? null : reached(now);
+  };
+  return { work, mayUndo: done.length > 0, mayRedo: undone.length > 0, goOn };
 }
 
-function doAgain(history: History, steps: readonly Step[]): History | null {
+/** A kept plan with all that can be undone, or null for none. */
+export function keptPlan(shelf: Shelf, key: string, read: (text: string) => Draft | null): Work | null {
+  return openKept(shelf, key, read)?.goOn(() => true) ?? null;
+}
+
+/** One step done again; null where it cannot be, or is no step of its own. */
+function doAgain(history: History, step: Step): History | null {
   let now = history;
   try {
-    for (const step of steps)
-      for (const [i, change] of step.entries()) {
-        const edited = edit(now, change, { joins: i > 0 });
-        if (!edited.ok) return null;
-        now = edited.history;
-      }
+    for (const [i, change] of step.entries()) {
+      const edited = edit(now, change, { joins: i > 0 });
+      if (!edited.ok) return null;
+      now = edited.history;
+    }
   } catch {
     // What was kept is not what this page would have kept.
     return null;
   }
-  return now.past.length === history.past.length + steps.length ? now : null;
+  return now.past.length === history.past.length + 1 ? now : null;
 }
 
 function stepsOf(value: unknown): readonly Step[] {

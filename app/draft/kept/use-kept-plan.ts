@@ -4,7 +4,8 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import { findShelf } from "@/app/_parts/kept-work/shelf";
 import type { LengthUnits } from "@/lib/measure/length";
 import { useDeskStore } from "../desk/draft-context";
-import { forgetPlan, freshKey, type KeptPlan, keepPlan, keptAt, keptPlan, keptPlans, lastOpen } from "./kept-plans";
+import { forgetPlan, freshKey, type KeptPlan, keepPlan, keptAt, keptPlans, lastOpen, openKept } from "./kept-plans";
+import { recallAtLeisure } from "./recall-at-leisure";
 
 /** So long after the last change the plan is kept, milliseconds. */
 const REST_MS = 400;
@@ -43,6 +44,7 @@ export function useKeptPlan(): Shelved {
       setOpened(now.current);
       setParted(true);
     }
+    store.getState().recall();
     const { history, done, undone, hand, measures } = store.getState();
     const at = new Date().toISOString();
     const kept = shelf !== null && keepPlan(shelf, now.current, { history, done, undone, hand, measures }, at);
@@ -57,16 +59,17 @@ export function useKeptPlan(): Shelved {
       const shelf = findShelf();
       if (!shelf) return;
       const { readDraft } = await import("@/lib/draft/read-draft");
-      const work = keptPlan(shelf, wanted, (text) => {
+      const kept = openKept(shelf, wanted, (text) => {
         const reading = readDraft(text);
         return reading.ok ? reading.draft : null;
       });
-      if (!work) return;
+      if (!kept) return;
       now.current = wanted;
       seen.current = keptAt(shelf, wanted);
       setOpened(wanted);
       setParted(false);
-      store.getState().open(work);
+      store.getState().open(kept.work, kept);
+      recallAtLeisure(store);
     },
     [store],
   );
@@ -108,7 +111,8 @@ export function useKeptPlan(): Shelved {
       setState(shelf ? "keeping" : "gone");
       if (shelf) setPlans(keptPlans(shelf));
       stop = store.subscribe((desk, before) => {
-        const same = desk.history === before.history && desk.hand === before.hand && desk.measures === before.measures;
+        const draft = desk.history.draft;
+        const same = draft === before.history.draft && desk.hand === before.hand && desk.measures === before.measures;
         if (same) return;
         clearTimeout(later);
         later = setTimeout(flush, REST_MS);

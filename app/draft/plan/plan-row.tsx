@@ -16,8 +16,10 @@ export function PlanRow({ picture, onPicture }: Props) {
   const { units, scale } = useExercise();
   const store = useDeskStore();
   const grid = useDesk((desk) => desk.grid);
-  const mayUndo = useDesk(({ history, hand }) => history.past.length > 0 || isUnderWay(hand));
-  const mayRedo = useDesk(({ history }) => history.future.length > 0);
+  const mayUndo = useDesk(
+    ({ history, kept, hand }) => history.past.length > 0 || kept?.mayUndo === true || isUnderWay(hand),
+  );
+  const mayRedo = useDesk(({ history, kept }) => history.future.length > 0 || kept?.mayRedo === true);
   return (
     <>
       <Where otherwise={`Plan ${printScale(scale)}`} />

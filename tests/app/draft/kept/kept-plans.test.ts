@@ -3,7 +3,16 @@ import type { Shelf } from "@/app/_parts/kept-work/shelf";
 import type { DeskStore } from "@/app/draft/desk/desk";
 import { createDesk } from "@/app/draft/desk/desk-store";
 import { keepVersion, keptVersions } from "@/app/draft/exercise/kept-versions";
-import { forgetPlan, freshKey, keepPlan, keptPlan, keptPlans, lastOpen, type Work } from "@/app/draft/kept/kept-plans";
+import {
+  forgetPlan,
+  freshKey,
+  keepPlan,
+  keptPlan,
+  keptPlans,
+  lastOpen,
+  openKept,
+  type Work,
+} from "@/app/draft/kept/kept-plans";
 import { readDraft } from "@/lib/draft/read-draft";
 import { writeDraft } from "@/lib/draft/write-draft";
 import { smallShelf } from "../../parts/kept-work/small-shelf";
@@ -59,6 +68,44 @@ describe("plans kept in the browser", () => {
     for (let i = 0; i < 4; i++) again.getState().redo();
     expect(again.getState().history.draft.exercise.plan.corners.size).toBe(4);
     expect(lastOpen(shelf())).toBe("1");
+  });
+
+  it("stand on the desk before their steps, and nothing is lost by undoing, drawing or keeping at once", () => {
+    const desk = busyDesk();
+    keepPlan(shelf(), "1", desk.getState(), "2026-01-01T00:00:00.000Z");
+    const opened = () => {
+      const kept = openKept(shelf(), "1", read);
+      if (!kept) throw new Error("Nothing was kept.");
+      const again = createDesk("m");
+      again.getState().open(kept.work, kept);
+      expect(fileOf(again.getState())).toBe(fileOf(desk.getState()));
+      expect(again.getState().history.past).toHaveLength(0);
+      expect([kept.mayUndo, kept.mayRedo]).toEqual([true, true]);
+      return again;
+    };
+    const undone = opened();
+    for (let i = 0; i < 3; i++) undone.getState().undo();
+    expect(undone.getState().history.draft.exercise.plan.corners.size).toBe(0);
+    for (let i = 0; i < 4; i++) undone.getState().redo();
+    expect(undone.getState().history.draft.exercise.plan.corners.size).toBe(4);
+
+    const drawn = opened();
+    drawn.getState().apply({ edit: "add-point", at: [1, 2] });
+    expect(drawn.getState().history.past).toHaveLength(4);
+    for (let i = 0; i < 4; i++) drawn.getState().undo();
+    expect(drawn.getState().history.draft.exercise.plan.corners.size).toBe(0);
+
+    // One step at a time, as at leisure: the plan on the desk is the very same all the while.
+    const slow = opened();
+    const { draft } = slow.getState().history;
+    for (let i = 0; i < 3; i++) slow.getState().recall(() => false);
+    expect(slow.getState().kept).not.toBeNull();
+    slow.getState().recall(() => false);
+    expect(slow.getState().kept).toBeNull();
+    expect(slow.getState().history.draft).toBe(draft);
+    expect(slow.getState().history.past).toHaveLength(3);
+    keepPlan(shelf(), "2", slow.getState(), "2026-01-02T00:00:00.000Z");
+    expect(keptPlan(shelf(), "2", read)?.history.past).toHaveLength(3);
   });
 
   it("come back as they are where their steps cannot be followed", () => {

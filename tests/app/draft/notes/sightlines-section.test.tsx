@@ -61,20 +61,19 @@ it("says nothing until a seat is chosen, then draws and tells what it sees", asy
   expect(screen.getByText("Through the passage in W1 they see offstage: nothing backs it.")).toBeInTheDocument();
 });
 
+const fromSeat = (id: string) => expect.objectContaining({ seat: expect.objectContaining({ id }) });
+
 it("lays what the seat sees over the plan, and takes it off with the seat and with its drawer", async () => {
   const { lay, unmount } = open(doorway());
   await userEvent.selectOptions(screen.getByLabelText("Seen from"), "end of the first row, house left");
   await screen.findByRole("img");
-  expect(lay).toHaveBeenLastCalledWith(
-    expect.objectContaining({ seat: expect.objectContaining({ id: "first-left" }) }),
-  );
+  // It is laid there once it has been drawn beside.
+  await waitFor(() => expect(lay).toHaveBeenLastCalledWith(fromSeat("first-left")));
   await userEvent.selectOptions(screen.getByLabelText("Seen from"), "no seat");
   expect(lay).toHaveBeenLastCalledWith(null);
   await userEvent.selectOptions(screen.getByLabelText("Seen from"), "end of the last row, house right");
   await screen.findByRole("img");
-  expect(lay).toHaveBeenLastCalledWith(
-    expect.objectContaining({ seat: expect.objectContaining({ id: "last-right" }) }),
-  );
+  await waitFor(() => expect(lay).toHaveBeenLastCalledWith(fromSeat("last-right")));
   unmount();
   expect(lay).toHaveBeenLastCalledWith(null);
 });
