@@ -26,6 +26,8 @@ const config = {
   poweredByHeader: false,
   // Loaded as they are: one is compiled for this computer and may be missing, the others find their parts by themselves.
   serverExternalPackages: ["better-sqlite3", "pg", "kysely", "better-auth"],
+  // A browser that has not come to a page's own word for its icon asks for one by this name.
+  rewrites: async () => [{ source: "/favicon.ico", destination: "/icon.svg" }],
   headers: async () => [
     { source: "/:path*", headers: HEADERS },
     {

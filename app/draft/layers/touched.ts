@@ -31,9 +31,8 @@ export function touchedSince(before: Drawn, after: Drawn): Touched {
   if (!sameSheet || lacksAny(before.plan, plan)) return allOf(plan);
   const sameSurfaces = SURFACES.every((list) => before.plan[list] === plan[list]);
   const others = anew(before.plan.walls, plan.walls);
-  const seeds = new Set(
-    [...plan.corners].flatMap(([name, at]) => (before.plan.corners.get(name) === at ? [] : [name])),
-  );
+  const seeds = new Set<string>();
+  for (const [name, at] of plan.corners) if (before.plan.corners.get(name) !== at) seeds.add(name);
   // Where a wall went away from, its neighbours end otherwise as well.
   const left = anew(plan.walls, before.plan.walls);
   for (const { from, to } of [...others, ...left]) seeds.add(from).add(to);
@@ -63,20 +62,27 @@ const LISTS = ["walls", "platforms", "stairs", "furniture", "columns", "masking"
 
 /** Whether a plan has no longer all that another has, by name. */
 function lacksAny(before: Plan, after: Plan): boolean {
-  const lost = before.corners !== after.corners && [...before.corners.keys()].some((name) => !after.corners.has(name));
-  return lost || LISTS.some((list) => lacksOne(before[list], after[list]));
+  if (before.corners !== after.corners)
+    for (const name of before.corners.keys()) if (!after.corners.has(name)) return true;
+  return LISTS.some((list) => lacksOne(before[list], after[list]));
 }
 
 type Named = { readonly id: string };
 
 function lacksOne(before: readonly Named[], after: readonly Named[]): boolean {
-  if (before === after) return false;
+  if (areInStep(before, after)) return false;
   const there = new Set(after.map(({ id }) => id));
   return before.some(({ id }) => !there.has(id));
 }
 
-function anew<Item>(before: readonly Item[], after: readonly Item[]): readonly Item[] {
+/** Whether two lists have the same names in the same order, as most have from one frame to the next. */
+function areInStep(a: readonly Named[], b: readonly Named[]): boolean {
+  return a === b || (a.length === b.length && a.every(({ id }, i) => b[i]?.id === id));
+}
+
+function anew<Item extends Named>(before: readonly Item[], after: readonly Item[]): readonly Item[] {
   if (before === after) return [];
+  if (areInStep(before, after)) return after.filter((item, i) => item !== before[i]);
   const stood = new Set(before);
   return after.filter((item) => !stood.has(item));
 }
